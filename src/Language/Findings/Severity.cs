@@ -1,0 +1,16 @@
+namespace Witnessmark.Language.Findings;
+
+/// <summary>
+/// How much a finding matters. WARNING and NOTICE are words of safety messages, so findings have words of their own.
+/// </summary>
+public enum Severity
+{
+    /// <summary>Worth knowing; nothing is held up.</summary>
+    Remark,
+
+    /// <summary>May be right, but somebody must look.</summary>
+    Query,
+
+    /// <summary>Wrong or unproved: the procedure cannot be printed for work.</summary>
+    Fault,
+}

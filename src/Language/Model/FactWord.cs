@@ -1,0 +1,106 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+
+namespace Witnessmark.Language.Model;
+
+/// <summary>The words a fact can begin with. Spelling in <see cref="FactWords"/>.</summary>
+public enum FactWord
+{
+    // under headings
+    StartsWith, EndsWith, ForEach, Until, Odds, Owes,
+
+    // under headings and in steps
+    By, Zone, Tools, OnlyIf, Time,
+
+    // verbs on things
+    Remove, Fit, Loosen, Snug, Tighten, Place, Recover, Count,
+
+    // verbs on declared items
+    Drain, Fill, Measure, Inspect, Test, WorkOut, Lift, Land,
+
+    // flow
+    Decide, Outcome, StopIf, Requires, Leaves, AgainFrom, End, Perform,
+
+    // how and who
+    Tool, Call, Answer, Wait, Was, CheckedBy, Checks, Hold, HandOver,
+}
+
+/// <summary>Where a fact may stand.</summary>
+[Flags]
+public enum FactPlace
+{
+    None = 0,
+    Heading = 1,
+    Step = 2,
+}
+
+/// <param name="Spelling">As it is written: <c>checked-by</c>.</param>
+/// <param name="Often">May stand more than once in one place.</param>
+/// <param name="Says">What the value is, in words, for messages and the reference.</param>
+public sealed record FactRow(FactWord Word, string Spelling, FactPlace Place, bool Often, string Says);
+
+/// <summary>The table of facts: one row a word. To add a fact, add a row here and a reader in Reading/Facts.</summary>
+public static class FactWords
+{
+    private const FactPlace Both = FactPlace.Heading | FactPlace.Step;
+
+    public static readonly ImmutableArray<FactRow> All =
+    [
+        new(FactWord.StartsWith, "starts-with", FactPlace.Heading, true, "a condition that holds before the first step"),
+        new(FactWord.EndsWith, "ends-with", FactPlace.Heading, true, "a condition that holds after the last step"),
+        new(FactWord.ForEach, "for-each", Both, false, "what is repeated: wheel-end in CL, CR; pin in 1 to 6; pass of {group}"),
+        new(FactWord.Until, "until", FactPlace.Heading, false, "the condition that ends the loop"),
+        new(FactWord.Odds, "odds", FactPlace.Heading, false, "chance and minutes of each turn: CL 35 % 20 min, …"),
+        new(FactWord.Owes, "owes", FactPlace.Heading, true, "what is still to be done later: wheel-nut re-torque after 2 h, 10 h"),
+        new(FactWord.By, "by", Both, false, "roles, by comma"),
+        new(FactWord.Zone, "zone", Both, false, "a danger zone of the data sheet, or none"),
+        new(FactWord.Tools, "tools", Both, false, "tools, by comma"),
+        new(FactWord.OnlyIf, "only-if", Both, false, "a condition"),
+        new(FactWord.Time, "time", Both, false, "minutes: 2 to 4 min"),
+        new(FactWord.Remove, "remove", FactPlace.Step, false, "thing [n [of m]] [at place], by comma"),
+        new(FactWord.Fit, "fit", FactPlace.Step, false, "thing [n [of m]] [at place], by comma"),
+        new(FactWord.Loosen, "loosen", FactPlace.Step, false, "group [n of m] [at place]"),
+        new(FactWord.Snug, "snug", FactPlace.Step, false, "group [n of m] [at place]"),
+        new(FactWord.Tighten, "tighten", FactPlace.Step, false, "group [n of m] [at place]"),
+        new(FactWord.Place, "place", FactPlace.Step, false, "device by tag, or kind and number, [at place]"),
+        new(FactWord.Recover, "recover", FactPlace.Step, false, "device by tag, or kind and number, [at place]"),
+        new(FactWord.Count, "count", FactPlace.Step, false, "thing = n, by comma"),
+        new(FactWord.Drain, "drain", FactPlace.Step, false, "an oil space"),
+        new(FactWord.Fill, "fill", FactPlace.Step, false, "an oil space"),
+        new(FactWord.Measure, "measure", FactPlace.Step, false, "readings, by comma"),
+        new(FactWord.Inspect, "inspect", FactPlace.Step, false, "readings that are looked at, by comma"),
+        new(FactWord.Test, "test", FactPlace.Step, false, "a test"),
+        new(FactWord.WorkOut, "work-out", FactPlace.Step, false, "values, by comma, or setting of wrench for group with adapter"),
+        new(FactWord.Lift, "lift", FactPlace.Step, false, "a load"),
+        new(FactWord.Land, "land", FactPlace.Step, false, "a load on where"),
+        new(FactWord.Decide, "decide", FactPlace.Step, false, "the name of the decision"),
+        new(FactWord.Outcome, "outcome", FactPlace.Step, true, "name when condition [or condition], or name otherwise"),
+        new(FactWord.StopIf, "stop-if", FactPlace.Step, true, "a condition"),
+        new(FactWord.Requires, "requires", FactPlace.Step, true, "a condition"),
+        new(FactWord.Leaves, "leaves", FactPlace.Step, true, "state [at place] = value"),
+        new(FactWord.AgainFrom, "again-from", FactPlace.Step, false, "step, at most n times, then end name (kind)"),
+        new(FactWord.End, "end", FactPlace.Step, false, "name (done, stopped-safe or escalate)"),
+        new(FactWord.Perform, "perform", FactPlace.Step, true, "ID [part name] [param = value, …]"),
+        new(FactWord.Tool, "tool", FactPlace.Step, false, "the instrument or wrench"),
+        new(FactWord.Call, "call", FactPlace.Step, false, "what is called out, or the name of a call"),
+        new(FactWord.Answer, "answer", FactPlace.Step, false, "what is answered; ___ is a blank"),
+        new(FactWord.Wait, "wait", FactPlace.Step, false, "a time [until what]"),
+        new(FactWord.Was, "was", FactPlace.Step, false, "the step's name in the version before"),
+        new(FactWord.CheckedBy, "checked-by", FactPlace.Step, false, "role (independent or concurrent)"),
+        new(FactWord.Checks, "checks", FactPlace.Step, false, "the name of the step that is checked"),
+        new(FactWord.Hold, "hold", FactPlace.Step, false, "what must be seen before work goes on; ___ for a value"),
+        new(FactWord.HandOver, "hand-over", FactPlace.Step, false, "roles to roles"),
+    ];
+
+    private static readonly FrozenDictionary<string, FactRow> BySpelling = All.ToFrozenDictionary(r => r.Spelling, StringComparer.Ordinal);
+    private static readonly FrozenDictionary<FactWord, FactRow> ByWord = All.ToFrozenDictionary(r => r.Word);
+
+    public static FactRow? Find(string spelling) => BySpelling.GetValueOrDefault(spelling);
+
+    public static FactRow Row(this FactWord word) => ByWord[word];
+
+    public static string Spelled(this FactWord word) => ByWord[word].Spelling;
+
+    /// <summary>Verbs that handle an amount of something.</summary>
+    public static bool HandlesThings(this FactWord word) => word is >= FactWord.Remove and <= FactWord.Count;
+}

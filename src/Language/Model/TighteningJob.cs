@@ -1,0 +1,58 @@
+using Witnessmark.Language.Text;
+
+namespace Witnessmark.Language.Model;
+
+/// <summary>A group brought to its torque with a wrench, by a step of its own or through a common part.</summary>
+/// <param name="At">Where the wrench is chosen, for messages.</param>
+/// <param name="Adapter">A crow-foot or extension, or null.</param>
+public sealed record TighteningJob(StepInPlace Step, FastenerGroup Group, Wrench? Wrench, Wrench? Adapter, Location At, string? AtPlace);
+
+public static class TighteningJobs
+{
+    /// <summary>Every tightening whose group is known, in order.</summary>
+    public static IEnumerable<TighteningJob> Tightenings(this Scope scope)
+    {
+        foreach (var place in scope.Procedure.Walk())
+            foreach (var fact in place.Step.Facts)
+            {
+                if (fact is { Word: FactWord.Tighten, Value: Amounts amounts })
+                    foreach (var job in Own(scope, place, amounts))
+                        yield return job;
+                if (fact.Value is PerformValue perform && Through(scope, place, perform, fact.Text.At) is { } performed)
+                    yield return performed;
+            }
+    }
+
+    private static IEnumerable<TighteningJob> Own(Scope scope, StepInPlace place, Amounts amounts)
+    {
+        var tool = place.Step.Value<NameList>(FactWord.Tool)?.Names;
+        var wrenches = (tool ?? []).Select(t => (At: t.At, Wrench: scope.Wrench(t.Value))).Where(t => t.Wrench is not null).ToList();
+        foreach (var amount in amounts.All)
+            if (scope.Fasteners(amount.Thing.Value) is { } group)
+            {
+                var wrench = wrenches.FirstOrDefault(w => !w.Wrench!.IsAdapter);
+                var adapter = wrenches.FirstOrDefault(w => w.Wrench!.IsAdapter);
+                yield return new TighteningJob(place, group, wrench.Wrench, adapter.Wrench, wrench.Wrench is null ? amount.Thing.At : wrench.At, amount.AtPlace?.Value);
+            }
+    }
+
+    /// <summary>A performed common part tightens when it takes fasteners.</summary>
+    private static TighteningJob? Through(Scope scope, StepInPlace place, PerformValue perform, Location at)
+    {
+        if (scope.Library.Procedure(perform.Procedure.Value) is not { } callee)
+            return null;
+        var given = perform.Arguments.Select(a => (Argument: a, Kind: callee.Takes.FirstOrDefault(t => t.Name.Value == a.Name.Value)?.Kind.Value)).ToList();
+        var groupGiven = given.FirstOrDefault(g => g.Kind == "fasteners").Argument;
+        if (groupGiven is null || scope.Fasteners(groupGiven.Value.Value) is not { } group)
+            return null;
+        var wrench = given.FirstOrDefault(g => g.Kind == "torque wrench").Argument;
+        var adapter = given.FirstOrDefault(g => g.Kind == "adapter").Argument;
+        return new TighteningJob(
+            place,
+            group,
+            wrench is null ? null : scope.Wrench(wrench.Value.Value),
+            adapter is null ? null : scope.Wrench(adapter.Value.Value),
+            wrench?.Value.At ?? at,
+            groupGiven.AtPlace?.Value);
+    }
+}

@@ -1,0 +1,83 @@
+using System.Collections.Immutable;
+using Witnessmark.Language.Quantities;
+using Witnessmark.Language.Text;
+
+namespace Witnessmark.Language.Model;
+
+/// <summary>The root file: house limits, people, words and the standing notice.</summary>
+public sealed record Workshop(SourceText Source, DataNode Node)
+{
+    public Located<string>? Title { get; init; }
+    public Located<string>? Language { get; init; }
+
+    /// <summary>The unit system that is native here; the other one is printed beside it.</summary>
+    public UnitSystem NativeUnits { get; init; } = UnitSystem.Metric;
+
+    /// <summary><c>ANSI Z535</c> or <c>military</c>.</summary>
+    public Located<string>? SignalWords { get; init; }
+    public Located<string>? Notice { get; init; }
+
+    /// <summary>Whom to call, printed at the foot of every sheet.</summary>
+    public Located<string>? Help { get; init; }
+
+    /// <summary>A4 or Letter; A4 when not written.</summary>
+    public Located<string>? Paper { get; init; }
+    public HouseLimits Limits { get; init; } = HouseLimits.Default;
+    public ImmutableArray<Located<TorquePass>> Passes { get; init; } = [];
+    public Located<string>? WitnessMark { get; init; }
+    public Items<Role> Roles { get; init; } = Items<Role>.None;
+    public Items<Person> People { get; init; } = Items<Person>.None;
+    public Items<CallLine> Calls { get; init; } = Items<CallLine>.None;
+
+    /// <summary>Roles that must have approved a released procedure.</summary>
+    public ImmutableArray<Located<string>> ReleasedNeeds { get; init; } = [];
+}
+
+/// <summary>Limits of the house. A limit that the workshop file leaves out has the value here, common practice without a source unless said.</summary>
+public sealed record HouseLimits
+{
+    public static readonly HouseLimits Default = new();
+
+    /// <summary>Of the wrench's greatest value, from its least trusted to its greatest (ISO 6789:2003 asks for 20 to 100 %; the 2017 edition starts at the lowest mark).</summary>
+    public (decimal Low, decimal High) WrenchShare { get; init; } = (0.20m, 1.00m);
+
+    /// <summary>Of the torque at proof load.</summary>
+    public (decimal Low, decimal High) TorqueWindow { get; init; } = (0.65m, 0.85m);
+
+    /// <summary>Greatest preload after scatter, of proof.</summary>
+    public decimal TightenedProof { get; init; } = 0.95m;
+
+    public decimal FrictionScatter { get; init; } = 0.25m;
+
+    public decimal WrenchScatter { get; init; } = 0.04m;
+
+    /// <summary>Two spellings of one value may be this far apart.</summary>
+    public decimal DualUnits { get; init; } = 0.02m;
+
+    public Quantity LiftByHand { get; init; } = Quantity.Of(23m, "kg");
+
+    public decimal CraneUse { get; init; } = 0.75m;
+
+    public Quantity SlingAngle { get; init; } = Quantity.Of(45m, "deg");
+
+    public decimal ContainerFill { get; init; } = 0.80m;
+
+    public int StepWords { get; init; } = 25;
+
+    public int StepsInSection { get; init; } = 9;
+
+    public Quantity Shift { get; init; } = Quantity.Of(10m, "h");
+}
+
+public sealed record Role(Located<string> Id, DataNode Node, string? Needs) : IItem;
+
+/// <summary>Initials and what they stand for.</summary>
+public sealed record Person(Located<string> Id, DataNode Node) : IItem
+{
+    public Located<string>? Role { get; init; }
+    public ImmutableArray<Located<string>> Also { get; init; } = [];
+    public ImmutableArray<Located<string>> InTraining { get; init; } = [];
+}
+
+/// <summary>A call and its answer, named once.</summary>
+public sealed record CallLine(Located<string> Id, DataNode Node, string Call, string Answer) : IItem;

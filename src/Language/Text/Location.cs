@@ -1,0 +1,20 @@
+namespace Witnessmark.Language.Text;
+
+/// <summary>A span in a source.</summary>
+public readonly record struct Location(SourceText Source, TextSpan Span)
+{
+    public LineColumn Start => Source.PositionOf(Span.Start);
+
+    public string Text => Source.Slice(Span);
+
+    /// <summary>A part of this location: <paramref name="start"/> and <paramref name="end"/> count from its own start.</summary>
+    public Location Part(int start, int end) => new(Source, new TextSpan(Span.Start + start, Math.Min(Span.Start + end, Span.End)));
+}
+
+/// <summary>A value and where it was written.</summary>
+public readonly record struct Located<T>(T Value, Location At)
+{
+    public Located<TOther> As<TOther>(TOther value) => new(value, At);
+
+    public override string ToString() => $"{Value}";
+}
