@@ -1,0 +1,33 @@
+using System.Runtime.CompilerServices;
+using Witnessmark.Language.Text;
+
+namespace Witnessmark.Harness;
+
+/// <summary>Where the tests find what they read.</summary>
+public static class Repo
+{
+    public static string Root { get; } = FindRoot(ThisFile());
+
+    public static string Path(params string[] parts) => System.IO.Path.Combine([Root, .. parts]);
+
+    public static string Read(params string[] parts) => File.ReadAllText(Path(parts));
+
+    /// <summary>All files below a folder as the command line would hand them over, paths relative to it.</summary>
+    public static IReadOnlyList<RawFile> Files(string folder) =>
+    [
+        .. Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories)
+            .Where(f => f.EndsWith(".md", StringComparison.Ordinal) || f.EndsWith(".yaml", StringComparison.Ordinal))
+            .Order(StringComparer.Ordinal)
+            .Select(f => RawFile.Of(System.IO.Path.GetRelativePath(folder, f).Replace('\\', '/'), File.ReadAllBytes(f))),
+    ];
+
+    private static string ThisFile([CallerFilePath] string path = "") => path;
+
+    private static string FindRoot(string from)
+    {
+        var folder = new FileInfo(from).Directory;
+        while (folder is not null && !File.Exists(System.IO.Path.Combine(folder.FullName, "src", "Witnessmark.slnx")))
+            folder = folder.Parent;
+        return folder?.FullName ?? throw new DirectoryNotFoundException($"no workshop of ours above {from}");
+    }
+}
