@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Text;
+
+namespace Witnessmark.Rendering.Messages;
+
+/// <summary>Findings for machines: one JSON object, lines and columns counted from 1.</summary>
+public static class FindingJson
+{
+    public static string Write(ImmutableArray<Finding> findings)
+    {
+        var buffer = new System.Buffers.ArrayBufferWriter<byte>();
+        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
+        {
+            json.WriteStartObject();
+            json.WriteStartArray("findings");
+            foreach (var finding in findings)
+                Write(json, finding);
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+        return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
+    }
+
+    private static void Write(Utf8JsonWriter json, Finding finding)
+    {
+        json.WriteStartObject();
+        json.WriteString("rule", finding.Rule.Name);
+        json.WriteString("severity", finding.Severity switch { Severity.Fault => "fault", Severity.Query => "query", _ => "remark" });
+        Place(json, finding.At);
+        json.WriteString("found", finding.Found);
+        json.WriteString("why", finding.Why);
+        json.WriteString("put-right", finding.PutRight);
+        json.WriteStartArray("worked");
+        foreach (var line in finding.Worked)
+            json.WriteStringValue(line);
+        json.WriteEndArray();
+        json.WriteStartArray("further");
+        foreach (var further in finding.Further)
+        {
+            json.WriteStartObject();
+            Place(json, further.At);
+            json.WriteString("says", further.Says);
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void Place(Utf8JsonWriter json, Location at)
+    {
+        var start = at.Start;
+        var end = at.Source.PositionOf(at.Span.End);
+        json.WriteString("path", at.Source.Path);
+        json.WriteNumber("line", start.Line);
+        json.WriteNumber("column", start.Column);
+        json.WriteNumber("end-line", end.Line);
+        json.WriteNumber("end-column", end.Column);
+    }
+}
