@@ -29,6 +29,12 @@ public sealed record BulletList(ImmutableArray<ImmutableArray<Inline>> Bullets, 
 
 public sealed record TextTable(ImmutableArray<ImmutableArray<Inline>> Head, ImmutableArray<ImmutableArray<ImmutableArray<Inline>>> Rows, Location At) : Block(At);
 
+/// <summary>A heading in a page about a rule or a word; a procedure's own headings are parts and sections.</summary>
+public sealed record SubHeading(int Level, ImmutableArray<Inline> Text, Location At) : Block(At);
+
+/// <param name="Info">What follows the fence: <c>diff procedures/workshop.yaml</c>.</param>
+public sealed record CodeBlock(string Info, string Text, Location At) : Block(At);
+
 public static class ProseText
 {
     /// <summary>The words alone.</summary>

@@ -1,0 +1,17 @@
+using System.Collections.Immutable;
+using Witnessmark.Language.Text;
+
+namespace Witnessmark.Compiler;
+
+/// <summary>Which copy is wanted, for which machine, by whom.</summary>
+/// <param name="Part">A part of a procedure that is done in parts, or null.</param>
+/// <param name="IssuedAt">The command line's clock, with its zone.</param>
+/// <param name="Paper">A4 or Letter, or null for the workshop's.</param>
+public sealed record IssueOrder(
+    string Procedure, string? Part, string Unit, string Serial, string Place, string IssuedBy, DateTimeOffset IssuedAt, string? Paper);
+
+/// <summary>The sheet and its blank sign-off, or why there is none.</summary>
+public sealed record IssuedCopy(string Mark, string Version, string ShortHash, ImmutableArray<OutputFile> Files, Refusal? Refusal)
+{
+    public static IssuedCopy Refused(string what, string todo) => new("", "", "", [], new Refusal(what, todo));
+}

@@ -1,0 +1,101 @@
+using System.Collections.Immutable;
+using System.Text;
+using Witnessmark.Language.Model;
+
+namespace Witnessmark.Rendering.Html;
+
+/// <summary>Written text as markup. The tree knows no raw HTML, and every word is escaped here.</summary>
+public static class ProseHtml
+{
+    public static RawHtml Inlines(ImmutableArray<Inline> text) => Inlines(text, words => words);
+
+    /// <param name="words">Applied to plain words before they are escaped: fills parameters in.</param>
+    public static RawHtml Inlines(ImmutableArray<Inline> text, Func<string, string> words)
+    {
+        var html = new StringBuilder();
+        foreach (var inline in text)
+            Write(html, inline, words);
+        return new RawHtml(html.ToString());
+    }
+
+    public static RawHtml Blocks(ImmutableArray<Block> blocks)
+    {
+        var html = new StringBuilder();
+        foreach (var block in blocks)
+            Write(html, block);
+        return new RawHtml(html.ToString());
+    }
+
+    private static void Write(StringBuilder html, Inline inline, Func<string, string> words)
+    {
+        switch (inline)
+        {
+            case PlainText plain:
+                html.Append(Escape.Text(words(plain.Text)));
+                break;
+            case CodeText code:
+                html.Append("<code>").Append(Escape.Text(words(code.Text))).Append("</code>");
+                break;
+            case StrongText strong:
+                Wrap(html, "strong", strong.Inner, words);
+                break;
+            case LeaningText leaning:
+                // no slanted type: it is read slower (CR-177605); emphasis is weight
+                Wrap(html, "em", leaning.Inner, words);
+                break;
+            case LinkText link:
+                html.Append("<a href=\"").Append(Escape.Text(link.Target)).Append("\">").Append(Inlines(link.Inner, words).Markup).Append("</a>");
+                break;
+            case ImageText image:
+                html.Append("<span class=\"picture\">").Append(Escape.Text(image.Description)).Append("</span>");
+                break;
+            case LineBreak:
+                html.Append("<br>");
+                break;
+        }
+    }
+
+    private static void Wrap(StringBuilder html, string tag, ImmutableArray<Inline> inner, Func<string, string> words) =>
+        html.Append('<').Append(tag).Append('>').Append(Inlines(inner, words).Markup).Append("</").Append(tag).Append('>');
+
+    private static void Write(StringBuilder html, Block block)
+    {
+        switch (block)
+        {
+            case Paragraph paragraph:
+                html.Append("<p>").Append(Inlines(paragraph.Text).Markup).Append("</p>\n");
+                break;
+            case BulletList list:
+                html.Append("<ul>");
+                foreach (var bullet in list.Bullets)
+                    html.Append("<li>").Append(Inlines(bullet).Markup).Append("</li>");
+                html.Append("</ul>\n");
+                break;
+            case TextTable table:
+                Write(html, table);
+                break;
+            case SubHeading heading:
+                html.Append("<h2>").Append(Inlines(heading.Text).Markup).Append("</h2>\n");
+                break;
+            case CodeBlock code:
+                html.Append("<pre><code>").Append(Escape.Text(code.Text)).Append("</code></pre>\n");
+                break;
+        }
+    }
+
+    private static void Write(StringBuilder html, TextTable table)
+    {
+        html.Append("<table><thead><tr>");
+        foreach (var cell in table.Head)
+            html.Append("<th scope=\"col\">").Append(Inlines(cell).Markup).Append("</th>");
+        html.Append("</tr></thead><tbody>");
+        foreach (var row in table.Rows)
+        {
+            html.Append("<tr>");
+            foreach (var cell in row)
+                html.Append("<td>").Append(Inlines(cell).Markup).Append("</td>");
+            html.Append("</tr>");
+        }
+        html.Append("</tbody></table>\n");
+    }
+}
