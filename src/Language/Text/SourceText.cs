@@ -33,6 +33,9 @@ public sealed class SourceText
         return Content[start..end].TrimEnd('\r', '\n');
     }
 
+    /// <summary>Offset of the first character of a line (counted from 1).</summary>
+    public int StartOfLine(int number) => _lineStarts[number - 1];
+
     public string Slice(TextSpan span) => Content[span.Start..span.End];
 
     public Location At(int start, int end) => new(this, new TextSpan(start, end));

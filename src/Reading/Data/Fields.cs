@@ -1,0 +1,146 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Text;
+
+namespace Witnessmark.Reading.Data;
+
+/// <summary>
+/// The keys of one thing, read one by one. A value of the wrong kind is reported in the words of the trade and read as if it
+/// were not there; <see cref="Done"/> reports the keys that nobody asked for.
+/// </summary>
+public sealed partial class Fields
+{
+    private readonly DataMap _map;
+    private readonly HashSet<string> _asked = new(StringComparer.Ordinal);
+
+    /// <param name="map">The keys and values.</param>
+    /// <param name="what">Whose they are, as a message calls it: <c>wheel-nuts</c>, <c>the data sheet</c>.</param>
+    /// <param name="findings">Takes what is wrong.</param>
+    public Fields(DataMap map, string what, FindingList findings)
+    {
+        _map = map;
+        What = what;
+        Findings = findings;
+    }
+
+    public string What { get; }
+
+    public FindingList Findings { get; }
+
+    public DataMap Map => _map;
+
+    public bool Has(string key) => _map.Find(key) is not null;
+
+    /// <summary>The value as written, of whatever kind.</summary>
+    public DataNode? Node(string key) => Entry(key)?.Value;
+
+    public Located<string>? Text(string key, string example = "") => Entry(key) is { } entry ? TextOf(entry, "a text", example) : null;
+
+    /// <summary>A name that conditions and steps can quote: no comma, bracket or equals sign in it.</summary>
+    public Located<string>? Name(string key, string example = "") =>
+        Entry(key) is { } entry && TextOf(entry, "a name", example) is { } name && Names.Usable(name, Findings) ? name : null;
+
+    /// <summary>A whole number, not negative.</summary>
+    public Located<int>? Count(string key, string example = "")
+    {
+        if (Entry(key) is not { } entry || TextOf(entry, "a whole number", example) is not { } text)
+            return null;
+        if (int.TryParse(text.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var number))
+            return text.As(number);
+        WrongKind(entry, $"`{Shown.Short(text.Value)}`", "a whole number", example.Length > 0 ? example : "12");
+        return null;
+    }
+
+    public Located<bool>? YesNo(string key) => OneOf(key, "yes", "no") is { } word ? word.As(word.Value == "yes") : null;
+
+    /// <summary>One of a few words.</summary>
+    public Located<string>? OneOf(string key, params ImmutableArray<string> words)
+    {
+        if (Entry(key) is not { } entry || TextOf(entry, Shown.Or(words), words[0]) is not { } text)
+            return null;
+        if (words.Contains(text.Value))
+            return text;
+        Findings.Add(Names.NotInList(text, $"`{key}` of {What}", words));
+        return null;
+    }
+
+    /// <summary>Words or texts, in square brackets or one a line; a single word is a list of one.</summary>
+    public ImmutableArray<Located<string>> List(string key, string example = "[a, b]")
+    {
+        if (Entry(key) is not { } entry)
+            return [];
+        if (entry.Value is DataList list)
+            return [.. list.Items.Select(item => TextOf(entry with { Value = item }, "a text", example)).OfType<Located<string>>()];
+        if (TextOf(entry, "a list", example) is not { } single)
+            return [];
+        if (!single.Value.Contains(',', StringComparison.Ordinal))
+            return [single];
+        WrongKind(entry, $"one text with a comma in it, `{Shown.Short(single.Value)}`", "a list", $"[{single.Value}]");
+        return [];
+    }
+
+    /// <summary>Names and texts below a key: <c>brake-face: in front of …</c></summary>
+    public ImmutableArray<(Located<string> Name, Located<string> Text)> Pairs(string key, string example)
+    {
+        if (MapOf(key, example) is not { } map)
+            return [];
+        return [.. map.Entries.Select(e => (e.Key, TextOf(e, "a text", example))).Where(p => p.Item2 is not null).Select(p => (p.Key, p.Item2!.Value))];
+    }
+
+    /// <summary>The keys below a key.</summary>
+    public Fields? Below(string key, string what, string example) => MapOf(key, example) is { } map ? new Fields(map, what, Findings) : null;
+
+    /// <summary>Things declared below a key, each under its name with keys of its own.</summary>
+    public IEnumerable<T> Each<T>(string key, string example, Func<Located<string>, Fields, T> make)
+    {
+        if (MapOf(key, example) is not { } map)
+            yield break;
+        foreach (var entry in map.Entries)
+        {
+            if (!Names.Usable(entry.Key, Findings))
+                continue;
+            if (entry.Value is not DataMap own)
+            {
+                WrongKind(entry, Kind(entry.Value), "a list of its facts, each `key: value`", example);
+                continue;
+            }
+            var fields = new Fields(own, entry.Key.Value, Findings);
+            yield return make(entry.Key, fields);
+            fields.Done();
+        }
+    }
+
+    /// <summary>Reports keys that nobody asked for, and those that must be there.</summary>
+    public void Done(params ImmutableArray<string> required)
+    {
+        foreach (var entry in _map.Entries.Where(e => !_asked.Contains(e.Key.Value)))
+            Findings.Add(Names.Unknown(entry.Key, What, _asked.Where(a => !Has(a))));
+        foreach (var key in required.Where(key => !Has(key)))
+            Findings.Add(Names.Missing(key, What, _map));
+    }
+
+    private DataEntry? Entry(string key)
+    {
+        _asked.Add(key);
+        return _map.Find(key);
+    }
+
+    private DataMap? MapOf(string key, string example)
+    {
+        if (Entry(key) is not { } entry)
+            return null;
+        if (entry.Value is DataMap map)
+            return map;
+        WrongKind(entry, Kind(entry.Value), "a list of `key: value`", example);
+        return null;
+    }
+
+    private Located<string>? TextOf(DataEntry entry, string belongs, string example)
+    {
+        if (entry.Value is DataText { Text.Length: > 0 } text)
+            return text.Located();
+        WrongKind(entry, Kind(entry.Value), belongs, example);
+        return null;
+    }
+}
