@@ -13,9 +13,14 @@ public static class NearMiss
         var allowed = Math.Max(1, written.Length / 3);
         return known
             .Where(k => k.Length <= LongestWord && Math.Abs(k.Length - written.Length) <= allowed)
-            .Select(k => (Word: k, Distance: Distance(written, k)))
-            .Where(c => c.Distance <= allowed)
-            .OrderBy(c => c.Distance).ThenBy(c => c.Word, StringComparer.Ordinal)
+            .Select(k => (Word: k, Distance: string.Equals(written, k, StringComparison.OrdinalIgnoreCase) ? 0 : Distance(written, k)))
+            // at least one letter must be right
+            .Where(c => c.Distance <= allowed && c.Distance < Math.Max(c.Word.Length, written.Length))
+            // of two that are as near, a wrong letter is likelier than a lost one, and the first letter is seldom wrong
+            .OrderBy(c => c.Distance)
+            .ThenBy(c => Math.Abs(c.Word.Length - written.Length))
+            .ThenBy(c => c.Word.Length > 0 && c.Word[0] == written[0] ? 0 : 1)
+            .ThenBy(c => c.Word, StringComparer.Ordinal)
             .Select(c => c.Word)
             .FirstOrDefault();
     }

@@ -25,6 +25,10 @@ public static class DualUnits
         return new Toleranced(target, tolerance);
     }
 
+    /// <summary>A difference in another unit, rounded down: the offset of °C and °F does not shift it.</summary>
+    internal static Quantity Difference(Quantity difference, Unit unit) =>
+        Round(new Quantity(difference.Number * difference.Unit.Factor / unit.Factor, unit), Decimals(difference, unit), -1);
+
     public static QuantityRange? Beside(QuantityRange native)
     {
         if (UnitTable.BesideOf(native.Unit) is not { } unit)

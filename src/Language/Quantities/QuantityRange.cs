@@ -13,6 +13,10 @@ public readonly record struct QuantityRange(Bound? Low, Bound? High)
 
     public static QuantityRange Between(Quantity low, Quantity high) => new(new Bound(low, true), new Bound(high, true));
 
+    /// <summary>No value can lie in it: the ends are the wrong way round, or meet where one does not belong to it.</summary>
+    public bool IsEmpty => Low is { } low && High is { } high
+        && low.Value.CompareTo(high.Value) is var order && (order > 0 || (order == 0 && !(low.Inclusive && high.Inclusive)));
+
     public bool Contains(Quantity value)
     {
         if (Low is { } low && (value.CompareTo(low.Value) is var l) && (l < 0 || (l == 0 && !low.Inclusive)))
@@ -23,7 +27,7 @@ public readonly record struct QuantityRange(Bound? Low, Bound? High)
     public override string ToString() => (Low, High) switch
     {
         ({ } l, { } h) when l.Inclusive && h.Inclusive && l.Value.CompareTo(h.Value) == 0 => $"{l.Value}",
-        ({ } l, { } h) => $"{(l.Inclusive ? "" : "above ")}{l.Value.NumberText} to {(h.Inclusive ? "" : "below ")}{h.Value}",
+        ({ } l, { } h) => $"{(l.Inclusive ? "" : "above ")}{(l.Value.Unit == h.Value.Unit ? l.Value.NumberText : $"{l.Value}")} to {(h.Inclusive ? "" : "below ")}{h.Value}",
         ({ } l, null) => $"{(l.Inclusive ? "from" : "above")} {l.Value}",
         (null, { } h) => $"{(h.Inclusive ? "up to" : "below")} {h.Value}",
         _ => "any",

@@ -28,6 +28,9 @@ public enum QuantityProblem
 
     /// <summary>Text left over behind a complete quantity.</summary>
     LeftOver,
+
+    /// <summary>A number in pieces that can be read in more than one way: <c>12 405 h</c>, <c>1/2 in</c>, <c>2.8-3.6 mm</c>.</summary>
+    SplitNumber,
 }
 
 /// <param name="At">Where, counted from the start of the text that was read.</param>
@@ -39,4 +42,6 @@ public readonly record struct Parsed<T>(T Value, QuantityFault? Fault)
     where T : struct
 {
     public bool Ok => Fault is null;
+
+    public override string ToString() => Fault is null ? $"{Value}" : $"{Fault}";
 }

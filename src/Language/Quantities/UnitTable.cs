@@ -74,7 +74,7 @@ public static class UnitTable
         Metric("t", "mass", Mass, 1000m, "lb", "tonne", "tonnes"),
         Us("lb", "mass", Mass, Pound, "kg", "lbs", "pound", "pounds", "lbm"),
         Us("oz", "mass", Mass, Pound / 16, "g"),
-        Us("short ton", "mass", Mass, 2000 * Pound, "kg", "ton", "tons", "short tons"),
+        Us("short ton", "mass", Mass, 2000 * Pound, "kg", "short tons"),
         Us("long ton", "mass", Mass, 2240 * Pound, "kg", "long tons"),
 
         Metric("L", "volume", Volume, 0.001m, "US gal", "l", "litre", "litres", "liter", "liters"),
@@ -135,6 +135,9 @@ public static class UnitTable
     public static Unit? BesideOf(Unit unit) => unit.Beside is null ? null : Find(unit.Beside);
 
     public static IEnumerable<string> Spellings => BySpelling.Keys;
+
+    /// <summary>What a word may stand for that means several units, or null. It is never read as one of them.</summary>
+    public static string? Choices(string written) => written is "ton" or "tons" ? "t, short ton or long ton" : null;
 
     private static string Fold(string spelling) =>
         string.Join(' ', spelling.Replace('⋅', '·').Replace('∙', '·').Replace('•', '·').Replace('μ', 'µ').Replace('\u00A0', ' ').Replace('\u202F', ' ')

@@ -1,0 +1,41 @@
+namespace Witnessmark.Language.Quantities;
+
+/// <summary>Where the spelling of a unit can end: units have blanks, dots and dashes of their own.</summary>
+internal static class UnitWords
+{
+    private static readonly string[] GoOn = ["to", "or"];
+
+    public static IReadOnlyList<string> PlusMinus { get; } = ["±", "+-", "+/-", "+−"];
+
+    /// <summary>The end, a parenthesis, a tolerance or a word of a range.</summary>
+    public static bool StopsAt(string text, int at) =>
+        at >= text.Length || text[at] is '(' or ')' || PlusMinus.Any(p => StartsAt(text, at, p)) || GoOn.Any(w => IsWordAt(text, at, w));
+
+    /// <summary>Ends of the first word, of the first two words, and so on up to what stops a unit.</summary>
+    public static IEnumerable<int> Ends(string text, int start)
+    {
+        for (var i = start + 1; i <= text.Length; i++)
+            if (IsEnd(text, i) && !char.IsWhiteSpace(text[i - 1]))
+            {
+                yield return i;
+                if (StopsAt(text, PastBlanks(text, i)))
+                    yield break;
+            }
+    }
+
+    public static int PhraseEnd(string text, int start) => Ends(text, start).Last();
+
+    private static bool IsEnd(string text, int at) => at == text.Length || text[at] is '(' or ')' or ',' or ';' or '±' or '+' || char.IsWhiteSpace(text[at]);
+
+    private static int PastBlanks(string text, int at)
+    {
+        while (at < text.Length && char.IsWhiteSpace(text[at]))
+            at++;
+        return at;
+    }
+
+    private static bool StartsAt(string text, int at, string what) => text.AsSpan(at).StartsWith(what, StringComparison.Ordinal);
+
+    private static bool IsWordAt(string text, int at, string word) =>
+        StartsAt(text, at, word) && (at + word.Length == text.Length || char.IsWhiteSpace(text[at + word.Length]));
+}
