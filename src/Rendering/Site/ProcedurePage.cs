@@ -1,0 +1,88 @@
+using Scriban.Runtime;
+using Witnessmark.Language.Model;
+using Witnessmark.Language.Text;
+using Witnessmark.Rendering.Html;
+
+namespace Witnessmark.Rendering.Site;
+
+/// <summary>A procedure to read at the desk or on a phone: everything that is written, with what the data sheet adds.</summary>
+internal static class ProcedurePage
+{
+    public static OutputFile Render(Procedure procedure, SiteData data, PageFrame frame)
+    {
+        var scope = data.Library.ScopeOf(procedure);
+        var rows = new FactRows(scope, data.Library);
+        var content = new ScriptObject
+        {
+            ["id"] = procedure.Id.Value,
+            ["title"] = procedure.Title?.Value ?? procedure.Id.Value,
+            ["released"] = procedure.Status?.Value == ReleaseStatus.Released,
+            ["card"] = Card(procedure, data, scope),
+            ["sheets"] = new ScriptArray(data.Sheets.GetValueOrDefault(procedure.Id.Value, []).Select(s => new ScriptObject { ["says"] = s.Says, ["path"] = s.Path })),
+            ["introduction"] = ProseHtml.Blocks(procedure.Introduction),
+            ["parts"] = new ScriptArray(procedure.Parts.Select(p => Part(p, procedure, rows))),
+        };
+        return frame.Page(SitePages.PathOf(procedure), $"{procedure.Id.Value} {procedure.Title?.Value}", "procedure.html", content);
+    }
+
+    private static ScriptArray Card(Procedure procedure, SiteData data, Scope scope)
+    {
+        var card = new ScriptArray();
+        Add("Version", procedure.Version?.Value);
+        Add("Status", Wording.Status(procedure));
+        Add("Hash", data.Hashes.GetValueOrDefault(procedure.Id.Value));
+        Add("For", Wording.AppliesTo(procedure));
+        Add("Crew", Wording.Crew(procedure));
+        Add("Time", Wording.TotalTime(procedure));
+        Add("Tools", string.Join(", ", scope.ToolLists.Select(t => t.Title?.Value ?? t.Id.Value)));
+        Add("Basis", procedure.Basis?.Value);
+        Add("Approved", string.Join("; ", procedure.Approvals.Select(a => $"{a.By?.Value}, {a.Role?.Value}, {a.Date?.Value}")));
+        return card;
+
+        void Add(string label, string? value)
+        {
+            if (!string.IsNullOrEmpty(value))
+                card.Add(new ScriptObject { ["label"] = label, ["value"] = value });
+        }
+    }
+
+    private static ScriptObject Part(ProcedurePart part, Procedure procedure, FactRows rows) => new()
+    {
+        ["name"] = part.Name?.Value ?? "",
+        ["before"] = Contract(part, FactWord.StartsWith),
+        ["after"] = Contract(part, FactWord.EndsWith),
+        ["prose"] = ProseHtml.Blocks(part.Prose),
+        ["sections"] = new ScriptArray(part.Sections.Select(s => Section(s, part, procedure, rows))),
+    };
+
+    private static ScriptArray Contract(ProcedurePart part, FactWord word) => new(part.Facts.Where(f => f.Word == word).Select(f => f.Text.Value));
+
+    private static ScriptObject Section(Section section, ProcedurePart part, Procedure procedure, FactRows rows) => new()
+    {
+        ["heading"] = section.Heading?.Value ?? "",
+        ["facts"] = rows.Of(section.Facts, null),
+        ["prose"] = ProseHtml.Blocks(section.Prose),
+        ["messages"] = Messages(section.Messages),
+        ["steps"] = new ScriptArray(section.Steps.Select(s => new ScriptObject
+        {
+            ["number"] = s.Number,
+            ["name"] = s.Name.Value,
+            ["text"] = ProseHtml.Inlines(s.Text),
+            ["messages"] = Messages(s.Messages),
+            ["facts"] = rows.Of(s.Facts, new StepInPlace(procedure, part, section, s, [])),
+            ["remarks"] = new ScriptArray(s.Remarks.Select(r => ProseHtml.Inlines(r))),
+            ["blocks"] = ProseHtml.Blocks(s.Blocks),
+            ["figures"] = rows.Figures(s),
+        })),
+    };
+
+    private static ScriptArray Messages(IEnumerable<SafetyMessage> messages) => new(messages.Select(m => new ScriptObject
+    {
+        ["word"] = m.Word.Value,
+        ["kind"] = m.Signal?.ToString().ToLowerInvariant() ?? "unknown",
+        ["alert"] = m.Signal is not (null or SignalWord.Notice),
+        ["nature"] = m.Nature.Value,
+        ["rest"] = ProseHtml.Inlines(m.Rest),
+        ["avoid"] = new ScriptArray(m.Avoid.Select(a => ProseHtml.Inlines(a))),
+    }));
+}

@@ -1,0 +1,50 @@
+using System.Globalization;
+using Witnessmark.Language.Model;
+using Witnessmark.Language.Quantities;
+
+namespace Witnessmark.Rendering.Site;
+
+/// <summary>Data in words, as pages say it.</summary>
+internal static class Wording
+{
+    public static string Status(Procedure procedure) => procedure.Status?.Value switch
+    {
+        ReleaseStatus.Released => "released",
+        ReleaseStatus.InReview => "in review, not for work",
+        ReleaseStatus.Withdrawn => "withdrawn, not for work",
+        _ => "draft, not for work",
+    };
+
+    public static string AppliesTo(Procedure procedure)
+    {
+        if (procedure.IsCommonPart)
+            return "common part, performed by others";
+        var applies = procedure.AppliesTo?.Value;
+        var serials = applies?.Serials is { } s ? $"serial {s.Value}" : "";
+        var positions = applies is { Positions.IsEmpty: false } ? string.Join(", ", applies.Positions.Select(p => p.Value)) : "";
+        return string.Join("; ", new[] { procedure.Machine?.Value.ToUpperInvariant() ?? "", serials, positions }.Where(t => t.Length > 0));
+    }
+
+    /// <summary>Sum of the steps' times, without what is performed from other procedures; empty when none is written.</summary>
+    public static string TotalTime(Procedure procedure)
+    {
+        decimal least = 0, most = 0;
+        foreach (var duration in procedure.Steps.Select(s => s.Value<Duration>(FactWord.Time)).OfType<Duration>())
+        {
+            var minutes = UnitTable.Get("min");
+            least += (duration.Range.Low ?? duration.Range.High)!.Value.Value.In(minutes).Number;
+            most += (duration.Range.High ?? duration.Range.Low)!.Value.Value.In(minutes).Number;
+        }
+        return most == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"{least:0} to {most:0} min");
+    }
+
+    public static string Crew(Procedure procedure) =>
+        string.Join(", ", procedure.Crew.Select(c => c.Number.Value == 1 ? c.Role.Value : $"{c.Number.Value} {c.Role.Value}"));
+
+    /// <summary><c>4.92 to 5.08 mm (0.1938 to 0.2000 in)</c></summary>
+    public static string Both(QuantityRange range) => DualUnits.Beside(range) is { } beside ? $"{range} ({beside})" : range.ToString();
+
+    public static string Both(Toleranced value) => DualUnits.Beside(value) is { } beside ? $"{value} ({beside})" : value.ToString();
+
+    public static string Both(Quantity value) => DualUnits.Beside(value) is { } beside ? $"{value} ({beside})" : value.ToString();
+}
