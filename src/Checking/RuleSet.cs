@@ -1,4 +1,9 @@
 using System.Collections.Immutable;
+using Witnessmark.Checking.Rules.Counts;
+using Witnessmark.Checking.Rules.Messages;
+using Witnessmark.Checking.Rules.People;
+using Witnessmark.Checking.Rules.Release;
+using Witnessmark.Checking.Rules.Steps;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 
@@ -9,6 +14,55 @@ public static class RuleSet
 {
     public static readonly ImmutableArray<Rule> All =
     [
+        // steps
+        Rule.Of<SectionTooLong>(),
+        Rule.Of<StepNameForbids>(),
+        Rule.Of<StepNameNoOrder>(),
+        Rule.Of<StepNameTwice>(),
+        Rule.Of<StepNamesOneWordApart>(),
+        Rule.Of<StepNumberWrong>(),
+        Rule.Of<StepTooLong>(),
+        Rule.Of<TorqueInProse>(),
+        // messages
+        Rule.Of<HazardWithoutMessage>(),
+        Rule.Of<MessageIdle>(),
+        Rule.Of<MessageLate>(),
+        Rule.Of<MessageWithoutAvoidance>(),
+        Rule.Of<MessageWithoutConsequence>(),
+        Rule.Of<MessageWithoutHazard>(),
+        Rule.Of<MessageWithoutNature>(),
+        Rule.Of<NumberOnlyInMessage>(),
+        Rule.Of<SignalWordUnknown>(),
+        Rule.Of<SignalWordWrong>(),
+        Rule.Of<WeakerMessageFirst>(),
+        Rule.Of<WorkInMessage>(),
+        // counts
+        Rule.Of<AmountOver>(),
+        Rule.Of<AmountTotalWrong>(),
+        Rule.Of<CountDisagrees>(),
+        Rule.Of<FastenersLeftOut>(),
+        Rule.Of<GroupLeftLoose>(),
+        // people
+        Rule.Of<CallWithoutAnswer>(),
+        Rule.Of<CheckerDidTheWork>(),
+        Rule.Of<LiftOnePerson>(),
+        Rule.Of<LiftWithoutCall>(),
+        Rule.Of<LoadWithoutMass>(),
+        Rule.Of<RoleNotInCrew>(),
+        Rule.Of<StepWithoutDoer>(),
+        // release
+        Rule.Of<ApplicabilityMissing>(),
+        Rule.Of<ApprovalMissing>(),
+        Rule.Of<ApprovalUndated>(),
+        Rule.Of<ApprovalUnsigned>(),
+        Rule.Of<ApproverIsAuthor>(),
+        Rule.Of<ApproverOutOfRole>(),
+        Rule.Of<BasisMissing>(),
+        Rule.Of<DraftPerformed>(),
+        Rule.Of<PositionUnknown>(),
+        Rule.Of<SerialsBackward>(),
+        Rule.Of<SerialsOutsideMachine>(),
+        Rule.Of<VersionUnreadable>(),
     ];
 
     /// <summary>Holds every rule against every sheet and procedure.</summary>

@@ -1,0 +1,42 @@
+using Witnessmark.Checking.Wording;
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Model;
+
+namespace Witnessmark.Checking.Rules.Messages;
+
+/// <summary>A step meets a hazard and no message before it says so.</summary>
+public sealed class HazardWithoutMessage : IProcedureRule
+{
+    public static RuleInfo Info { get; } = new("hazard-without-message", "Messages", Severity.Fault);
+
+    public static void Check(Scope scope, FindingList findings)
+    {
+        var late = MessageReach.Of(scope).Where(r => r.IsLate).SelectMany(r => r.Missed.Select(m => (m.Place.Step, r.Hazard.Id.Value))).ToHashSet();
+        foreach (var hazard in scope.MetByWork())
+            foreach (var place in scope.Procedure.Walk())
+            {
+                // the step does not meet it
+                if (HazardWork.In(scope, place.Step, hazard) is not { } work)
+                    continue;
+                // warned of
+                if (place.Warns(hazard))
+                    continue;
+                // the message is there and stands too late: message-late says so
+                if (late.Contains((place.Step, hazard.Id.Value)))
+                    continue;
+                Report(place, hazard, work, scope, findings);
+            }
+    }
+
+    private static void Report(StepInPlace place, Hazard hazard, Fact work, Scope scope, FindingList findings)
+    {
+        var word = SignalWords.Right(scope, hazard) is { } right ? SignalWords.Spelled(right) : "WARNING";
+        findings.Add(
+            Info,
+            work.At,
+            $"{Say.Step(place)} meets the hazard {hazard.Id.Value}, and no message before it says so.",
+            "Whoever does this step for the first time learns of the danger by the danger.",
+            $"Before the step write a message in quote marks, `> **{word}: what can happen**`, with how to avoid it and `> - hazard: {hazard.Id.Value}`.",
+            new FurtherPlace(hazard.Id.At, $"met by {work.Word.Spelled()} {work.Text.Value}"));
+    }
+}

@@ -1,0 +1,34 @@
+using Witnessmark.Checking.Wording;
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Model;
+
+namespace Witnessmark.Checking.Rules.People;
+
+/// <summary>One person alone lifts what needs two.</summary>
+public sealed class LiftOnePerson : IProcedureRule
+{
+    public static RuleInfo Info { get; } = new("lift-one-person", "People", Severity.Query);
+
+    public static void Check(Scope scope, FindingList findings)
+    {
+        foreach (var place in scope.Procedure.Walk())
+        {
+            // nothing is lifted
+            if (place.Step.Find(FactWord.Lift) is not { } lift)
+                continue;
+            // two at least, or nobody named: step-without-doer says that
+            if (place.Doers.Length != 1 || scope.Procedure.Crew.FirstOrDefault(c => c.Role.Value == place.Doers[0]).Number.Value > 1)
+                continue;
+            // light enough for one
+            if (Loads.ByHand(scope, lift))
+                continue;
+            var mass = Loads.Named(lift) is { } name && scope.Load(name.Value)?.Mass is { } m ? $" ({m.Value})" : "";
+            findings.Add(
+                Info,
+                lift.At,
+                $"{Say.Step(place)} lifts {lift.Text.Value}{mass} and names one person, the {place.Doers[0]}.",
+                "One runs the hook and looks at the hook; the load swings or catches where nobody looks.",
+                "Name a second one in `by:`, who guides the load and answers the call.");
+        }
+    }
+}

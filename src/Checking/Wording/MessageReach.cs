@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using Witnessmark.Language.Model;
+
+namespace Witnessmark.Checking.Wording;
+
+/// <summary>A step and the fact of it that meets a hazard.</summary>
+internal readonly record struct Meeting(StepInPlace Place, Fact Fact);
+
+/// <summary>What a message reaches: the steps from it to the end of its section.</summary>
+/// <param name="Reached">Steps in reach that meet its hazard.</param>
+/// <param name="Missed">Steps just before that met the hazard with no message in force.</param>
+/// <param name="Performs">A step in reach performs another procedure, whose steps may meet the hazard.</param>
+internal sealed record MessageReach(SafetyMessage Message, Hazard Hazard, ImmutableArray<Meeting> Reached, ImmutableArray<Meeting> Missed, bool Performs)
+{
+    public bool IsLate => Reached.IsEmpty && !Missed.IsEmpty;
+
+    /// <summary>Messages whose hazard says what work meets it.</summary>
+    public static IEnumerable<MessageReach> Of(Scope scope)
+    {
+        foreach (var part in scope.Procedure.Parts)
+        {
+            var steps = part.Walk(scope.Procedure).ToImmutableArray();
+            for (var i = 0; i < steps.Length; i++)
+            {
+                var isFirst = i == 0 || !ReferenceEquals(steps[i - 1].Section, steps[i].Section);
+                foreach (var message in isFirst ? steps[i].MessagesInForce : steps[i].Step.Messages)
+                    if (Declared(scope, message) is { MetBy.IsEmpty: false } hazard)
+                        yield return Of(scope, message, hazard, steps, i, steps[i].Section.Messages.Contains(message));
+            }
+        }
+    }
+
+    private static MessageReach Of(Scope scope, SafetyMessage message, Hazard hazard, ImmutableArray<StepInPlace> steps, int at, bool beforeHeading)
+    {
+        var section = steps[at].Section;
+        var reached = steps.Skip(at).TakeWhile(s => ReferenceEquals(s.Section, section)).ToList();
+        // a message behind the last step of a section stands before the next heading
+        var back = beforeHeading && at > 0 ? steps[at - 1].Section : section;
+        var missed = steps.Take(at).Where(s => ReferenceEquals(s.Section, back) && !s.Warns(hazard));
+        return new MessageReach(message, hazard, Meetings(scope, reached, hazard), Meetings(scope, missed, hazard), reached.Any(s => s.Step.Find(FactWord.Perform) is not null));
+    }
+
+    private static Hazard? Declared(Scope scope, SafetyMessage message) => message.Hazard is { } name ? scope.Hazard(name.Value) : null;
+
+    private static ImmutableArray<Meeting> Meetings(Scope scope, IEnumerable<StepInPlace> steps, Hazard hazard) =>
+        [.. steps.Select(s => (Place: s, Fact: HazardWork.In(scope, s.Step, hazard))).Where(m => m.Fact is not null).Select(m => new Meeting(m.Place, m.Fact!))];
+}
+
+internal static class HazardWork
+{
+    /// <summary>Hazards that say what work meets them.</summary>
+    public static IEnumerable<Hazard> MetByWork(this Scope scope) =>
+        scope.Procedure.Hazards.Concat(scope.Machine?.Hazards ?? Items<Hazard>.None).Where(h => !h.MetBy.IsEmpty).DistinctBy(h => h.Id.Value);
+
+    public static bool Warns(this StepInPlace place, Hazard hazard) => place.MessagesInForce.Any(m => m.Hazard?.Value == hazard.Id.Value);
+
+    /// <summary>The fact by which a step meets a hazard, or null.</summary>
+    public static Fact? In(Scope scope, Step step, Hazard hazard) =>
+        step.Facts.FirstOrDefault(f => hazard.MetBy.Any(w => Does(scope, f, w.Value)));
+
+    private static bool Does(Scope scope, Fact fact, MeetingWork work)
+    {
+        // a common part that is given the group does the tightening
+        if (fact.Value is PerformValue perform)
+            return work.Verb == FactWord.Tighten && perform.Arguments.Any(a => a.Value.Value == work.Thing.Value);
+        return fact.Word == work.Verb && Things(fact.Value).Any(t => t == work.Thing.Value || scope.Device(t)?.Id.Value == work.Thing.Value);
+    }
+
+    private static IEnumerable<string> Things(FactValue value) => value switch
+    {
+        Amounts amounts => amounts.All.Select(a => a.Thing.Value),
+        NameList list => list.Names.Select(n => n.Value),
+        Landing landing => [landing.Load.Value],
+        _ => [],
+    };
+}
