@@ -15,10 +15,18 @@ public sealed record CountAsk(string Key, string Mark, int Expected, bool AtLeas
 /// <param name="Pieces">Row labels: D1 … D9; one empty label when the reading is of no part.</param>
 /// <param name="Points">Boxes a row.</param>
 /// <param name="Accept">Limits printed beside the boxes; null when every plausible value is accepted.</param>
-public sealed record ReadingAsk(string Key, ReadingItem Reading, ImmutableArray<string> Pieces, int Points, QuantityRange? Accept) : Ask(Key);
+public sealed record ReadingAsk(string Key, ReadingItem Reading, ImmutableArray<string> Pieces, int Points, QuantityRange? Accept) : Ask(Key)
+{
+    /// <summary>Names of the bands for which the step stops.</summary>
+    public ImmutableArray<string> Stops { get; init; } = [];
+}
 
 /// <summary>A look with named verdicts.</summary>
-public sealed record LookAsk(string Key, ReadingItem Reading) : Ask(Key);
+public sealed record LookAsk(string Key, ReadingItem Reading) : Ask(Key)
+{
+    /// <summary>Verdicts for which the step stops.</summary>
+    public ImmutableArray<string> Stops { get; init; } = [];
+}
 
 /// <summary>A value worked out from readings.</summary>
 /// <param name="Formula">In words: <c>cavity depth − (sum of …)</c>.</param>

@@ -31,6 +31,9 @@ public sealed record SheetStep(
     ImmutableArray<SheetStep> Performed)
 {
     public Step Step => Place.Step;
+
+    /// <summary>Whether only the machine can tell if the step is done: its <c>only-if</c> cannot be decided on paper.</summary>
+    public bool Guarded { get; init; }
 }
 
 /// <summary>Parameters of a performed common part: <c>{group}</c> stands for <c>backing-ring-bolts</c>.</summary>

@@ -1,0 +1,45 @@
+using System.Globalization;
+using Witnessmark.Language.Model;
+using Witnessmark.Language.Quantities;
+using Witnessmark.Records.Sheets;
+
+namespace Witnessmark.Records.Hashing;
+
+/// <summary>
+/// Every number on the paper that was worked out, not written: wrench settings, sequences, limits of a step, the second
+/// unit beside the first. A mistake in the arithmetic of a later build thus shows as another hash.
+/// </summary>
+internal static class DerivedCanon
+{
+    public static Canon Of(Scope scope) => Canon.List(scope.Procedure.Parts
+        .Select(p => SheetPlanner.Plan(scope, p.Name?.Value))
+        .SelectMany(p => p.Steps)
+        .Select(s => Canon.Map(("step", Canon.Text(s.Code.ToString())), ("asks", Canon.List(s.Asks.Select(Of))))));
+
+    private static Canon Of(Ask ask) => Canon.Map(("key", Canon.Text(ask.Key)), ("worked", ask switch
+    {
+        ReadingAsk a => Canon.Map(("pieces", Canon.Words(a.Pieces)), ("points", Canon.Maybe(a.Points)), ("accept", Range(a.Accept))),
+        WorkedAsk a => Canon.Map(("accept", Range(a.Accept))),
+        CountAsk a => Canon.Map(("expected", Canon.Maybe(a.Expected))),
+        StackAsk a => Canon.Words(a.Cells.Select(c => $"{c.Label} {(c.Outer ? "outer" : "inner")} {c.FacedTo}")),
+        SettingAsk a => Both(a.Dial),
+        PassAsk a => Canon.Map(
+            ("sequence", Canon.Words(a.Sequence.Select(n => n.ToString(CultureInfo.InvariantCulture)))),
+            ("passes", Canon.List(a.Settings.Select(Of)))),
+        _ => null,
+    }));
+
+    private static Canon Of(PassSetting setting) => Canon.Map(
+        ("number", Canon.Maybe(setting.Number)),
+        ("share", Canon.Text(setting.Share.ToString("0.####", CultureInfo.InvariantCulture))),
+        ("circular", Canon.Maybe(setting.Circular)),
+        ("dial", Both(setting.Dial)),
+        ("at-bolt", Both(setting.AtBolt)));
+
+    private static Canon? Range(QuantityRange? range) => range is { } r
+        ? Canon.Map(("range", QuantityCanon.Of(r)), ("beside", DualUnits.Beside(r) is { } b ? QuantityCanon.Of(b) : null))
+        : null;
+
+    private static Canon Both(Quantity quantity) =>
+        Canon.Map(("native", QuantityCanon.Of(quantity)), ("beside", DualUnits.Beside(quantity) is { } b ? QuantityCanon.Of(b) : null));
+}

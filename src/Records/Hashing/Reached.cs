@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using Witnessmark.Language.Model;
+using Witnessmark.Language.Text;
+
+namespace Witnessmark.Records.Hashing;
+
+/// <summary>
+/// The declared items that a procedure uses: named by a fact or a message, or by an item that is used. Two items of one
+/// name (a part and the load it makes) are both in.
+/// </summary>
+internal static class Reached
+{
+    /// <summary>Keys whose text is read by people, not looked up.</summary>
+    private static readonly ImmutableHashSet<string> Prose =
+        ["title", "basis", "what", "wording", "look-for", "outside", "because", "controls", "call", "answer", "met-by"];
+
+    /// <returns>Lines <c>part/friction-disc</c> with the item, by name.</returns>
+    public static ImmutableSortedDictionary<string, IItem> From(Scope scope)
+    {
+        var found = ImmutableSortedDictionary.CreateBuilder<string, IItem>(StringComparer.Ordinal);
+        var open = new Queue<string>(FactNames.Of(scope.Procedure));
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        while (open.TryDequeue(out var name))
+        {
+            if (!seen.Add(name))
+                continue;
+            foreach (var (kind, item) in Named(scope, name))
+                if (found.TryAdd($"{kind}/{item.Id.Value}", item) && kind != "zone")
+                    foreach (var next in Names(item.Node))
+                        open.Enqueue(next);
+        }
+        return found.ToImmutable();
+    }
+
+    private static IEnumerable<(string Kind, IItem Item)> Named(Scope scope, string name)
+    {
+        (string Kind, IItem? Item)[] all =
+        [
+            ("fasteners", scope.Fasteners(name)),
+            ("part", scope.Part(name)),
+            ("stack", scope.Stack(name)),
+            ("reading", scope.Reading(name)),
+            ("value", scope.Value(name)),
+            ("test", scope.Test(name)),
+            ("hazard", scope.Hazard(name)),
+            ("load", scope.Load(name)),
+            ("space", scope.Space(name)),
+            ("device", scope.Device(name)),
+            ("call", scope.Call(name)),
+            ("tool", scope.Tool(name)),
+            ("zone", scope.Machine?.Zones.Find(name)),
+            ("state", scope.Machine?.States.Find(name)),
+            ("condition", scope.Machine?.Conditions.Find(name)),
+        ];
+        return all.Where(a => a.Item is not null).Select(a => (a.Kind, a.Item!));
+    }
+
+    private static IEnumerable<string> Names(DataNode node) => node switch
+    {
+        DataMap map => map.Entries.Where(e => !Prose.Contains(e.Key.Value)).SelectMany(e => Names(e.Value)),
+        DataList list => list.Items.SelectMany(Names),
+        DataText text => FactNames.In(text.Text),
+        _ => [],
+    };
+}

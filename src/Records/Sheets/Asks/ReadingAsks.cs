@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Witnessmark.Language.Model;
+using Witnessmark.Language.Quantities;
+
+namespace Witnessmark.Records.Sheets;
+
+internal static class ReadingAsks
+{
+    public static IEnumerable<Ask> Of(string written, StepInPlace place, StepNames names)
+    {
+        if (names.Reading(written) is not { } reading)
+            return [];
+        var stops = Stops(reading, place, names);
+        if (reading.IsLook)
+            return [new LookAsk(reading.Id.Value, reading) { Stops = stops }];
+        var points = reading.Points?.Value ?? 1;
+        return [new ReadingAsk(reading.Id.Value, reading, Pieces(reading, names), points, Accept(reading, stops)) { Stops = stops }];
+    }
+
+    private static ImmutableArray<string> Pieces(ReadingItem reading, StepNames names)
+    {
+        if (reading.Of is not { } of || names.Part(of.Value) is not { } part)
+            return [""];
+        var mark = part.Mark?.Value ?? Wording.Letters(part.Id.Value);
+        return [.. Enumerable.Range(1, part.Count?.Value ?? 1).Select(i => mark + i.ToString(CultureInfo.InvariantCulture))];
+    }
+
+    /// <summary>Bands for which the step does not stop, as one range; null when it stops for none or they leave a gap.</summary>
+    private static QuantityRange? Accept(ReadingItem reading, ImmutableArray<string> stops) =>
+        stops.IsEmpty ? null : Bands.Joined(reading.Bands.Where(b => !stops.Contains(b.Name.Value)).Select(b => b.Range.Value));
+
+    private static ImmutableArray<string> Stops(ReadingItem reading, StepInPlace place, StepNames names)
+    {
+        var clauses = place.Step.All(FactWord.StopIf)
+            .Select(f => f.Value).OfType<ConditionValue>()
+            // a stop for two things together does not stop for one of them
+            .Where(c => c.Condition.All.Length == 1)
+            .Select(c => c.Condition.All[0]).OfType<StateClause>()
+            .Where(s => names.Filled(s.Thing.Value) == reading.Id.Value)
+            .ToList();
+        return [.. reading.Results.Where(r => clauses.Any(c => c.Values.Any(v => v.Value == r) != c.Negated))];
+    }
+}

@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using Witnessmark.Language.Model;
+
+namespace Witnessmark.Records.Sheets;
+
+/// <summary>One pass over a part's steps: what each wants written down, and which devices are in the machine.</summary>
+public static class SheetPlanner
+{
+    /// <param name="part">Null: the first part, which is the only one of most procedures.</param>
+    /// <exception cref="ArgumentException">No part has that name.</exception>
+    public static SheetPlan Plan(Scope scope, string? part)
+    {
+        var chosen = part is null
+            ? scope.Procedure.Parts[0]
+            : scope.Procedure.Part(part) ?? throw new ArgumentException($"{scope.Procedure.Id} has no part {part}", nameof(part));
+        var names = StepNames.Of(scope);
+        var devices = DevicesIn.None.After(chosen.Facts, names);
+        var sections = ImmutableArray.CreateBuilder<SheetSection>();
+        var walk = chosen.Walk(scope.Procedure).ToLookup(p => p.Section, ReferenceEqualityComparer.Instance);
+        foreach (var section in chosen.Sections)
+        {
+            devices = devices.After(section.Facts, names);
+            var steps = walk[section].Select(p => Step(p, names)).ToImmutableArray();
+            sections.Add(new SheetSection(section, devices.Listed, [.. steps.Select(s => s.Sheet)]));
+            devices = steps.Aggregate(devices, (d, s) => s.Leave(d));
+        }
+        return new SheetPlan(scope, chosen, sections.ToImmutable());
+    }
+
+    private static PlannedStep Step(StepInPlace place, StepNames names)
+    {
+        var performed = PerformedSteps.Of(place, names);
+        var sheet = new SheetStep(
+            new StepCode(place.Step.Number, null),
+            place,
+            names.Shown,
+            AskList.Of(place, names),
+            [.. performed.Select(p => p.Sheet)])
+        {
+            Guarded = Guards.Holds(place, names) is null,
+        };
+        return new PlannedStep(sheet, names, performed);
+    }
+}
+
+/// <summary>A step of the sheet with the names that its facts were read with.</summary>
+internal sealed record PlannedStep(SheetStep Sheet, StepNames Names, ImmutableArray<PlannedStep> Performed)
+{
+    /// <summary>The devices in the machine after the step.</summary>
+    public DevicesIn Leave(DevicesIn devices) =>
+        Performed.Aggregate(devices.After(Sheet.Step.Facts, Names), (d, inner) => inner.Leave(d));
+}

@@ -1,0 +1,40 @@
+using Witnessmark.Records.Issuing;
+
+namespace Witnessmark.Records.Tests;
+
+public sealed class SetMarks
+{
+    private static readonly string[] Copy = [new('a', 64), "14", "0417", "CL", "2031-06-11T06:40+02:00", "RK"];
+
+    [Fact]
+    public void A_mark_is_the_same_every_time_it_is_worked_out() => Assert.Equal(Of(Copy), Of(Copy));
+
+    [Fact]
+    public void Another_hash_unit_serial_place_time_or_issuer_gives_another_mark()
+    {
+        for (var i = 0; i < Copy.Length; i++)
+        {
+            string[] other = [.. Copy];
+            other[i] = i == 0 ? new string('b', 64) : other[i] + "1";
+            Assert.NotEqual(Of(Copy), Of(other));
+        }
+    }
+
+    [Fact]
+    public void A_mark_has_no_characters_that_look_alike()
+    {
+        for (var i = 0; i < 500; i++)
+            Assert.DoesNotContain(SetMark.Of(Copy[0], $"{i}", Copy[2], Copy[3], Copy[4], Copy[5]), c => "0OQD1IL2Z5S6G8BUV".Contains(c, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Marks_of_many_copies_spread_over_the_alphabet()
+    {
+        var marks = Enumerable.Range(0, 2000).Select(i => SetMark.Of(Copy[0], $"{i}", Copy[2], Copy[3], Copy[4], Copy[5])).ToList();
+        Assert.Equal(SetMark.Alphabet.Length, marks.SelectMany(m => m).Distinct().Count());
+        // 2000 draws from 6859 leave 1735 different on average; far fewer would mean a poor spread
+        Assert.InRange(marks.Distinct().Count(), 1650, 1820);
+    }
+
+    private static string Of(string[] c) => SetMark.Of(c[0], c[1], c[2], c[3], c[4], c[5]);
+}
