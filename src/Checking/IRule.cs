@@ -40,6 +40,10 @@ public sealed class Rule
     public static Rule OfSheet<T>()
         where T : ISheetRule => new(T.Info, null, T.Check);
 
+    /// <summary>A rule over things that a sheet and a procedure can both declare: readings, values.</summary>
+    public static Rule OfBoth<T>()
+        where T : IProcedureRule, ISheetRule => new(OfSheet<T>().Info, Of<T>()._procedure, OfSheet<T>()._sheet);
+
     public void Check(Scope scope, FindingList findings) => _procedure?.Invoke(scope, findings);
 
     public void Check(Machine machine, Library library, FindingList findings) => _sheet?.Invoke(machine, library, findings);

@@ -1,0 +1,32 @@
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Model;
+
+namespace Witnessmark.Checking.Rules.Readings;
+
+/// <summary>No plausible reading can fall into a band.</summary>
+public sealed class BandOutOfReach : ISheetRule, IProcedureRule
+{
+    public static RuleInfo Info { get; } = new("band-out-of-reach", "Readings", Severity.Query);
+
+    public static void Check(Machine machine, Library library, FindingList findings) => Check(machine.Readings, findings);
+
+    public static void Check(Scope scope, FindingList findings) => Check(scope.Procedure.Readings, findings);
+
+    private static void Check(Items<ReadingItem> readings, FindingList findings)
+    {
+        foreach (var reading in readings)
+        {
+            // without bands, or without a bound for what is judged, everything is in reach
+            if (BandLine.Of(reading) is not { Judged: { } judged } line)
+                continue;
+            foreach (var band in line.Bands.Where(b => !line.Reaches(b)))
+                findings.Add(
+                    Info,
+                    band.Range.At,
+                    $"No {reading.Id.Words()} can be {band.Name.Value} ({band.Range.Value}): only {judged} is plausible.",
+                    "A reading in that band is sent back as a slip of the pen, so what the band asks for is never done.",
+                    "Widen what is plausible until the band lies inside, or look the limit of the band up again.",
+                    new FurtherPlace(reading.Plausible!.Value.At, $"plausible: {reading.Plausible.Value.Value}"));
+        }
+    }
+}

@@ -1,0 +1,48 @@
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Model;
+
+namespace Witnessmark.Checking.Rules.Readings;
+
+/// <summary>A reading can come out where no band names the result.</summary>
+public sealed class BandsGap : ISheetRule, IProcedureRule
+{
+    public static RuleInfo Info { get; } = new("bands-gap", "Readings", Severity.Fault);
+
+    public static void Check(Machine machine, Library library, FindingList findings) => Check(machine.Readings, findings);
+
+    public static void Check(Scope scope, FindingList findings) => Check(scope.Procedure.Readings, findings);
+
+    private static void Check(Items<ReadingItem> readings, FindingList findings)
+    {
+        foreach (var reading in readings)
+            // a reading without bands has no line to leave gaps in
+            if (BandLine.Of(reading) is { } line)
+                foreach (var gap in line.Gaps())
+                    Report(reading, gap, findings);
+    }
+
+    private static void Report(ReadingItem reading, BandGap gap, FindingList findings)
+    {
+        var neighbours = new[] { gap.Below, gap.Above }.OfType<ReadingBand>().ToList();
+        findings.Add(
+            Info,
+            (gap.Above ?? gap.Below)!.Range.At,
+            $"A {reading.Id.Words()} of {gap.Run} has no result: {Neither(neighbours)}.",
+            "Whoever reads that number finds nothing on the sheet for it and decides alone, under time.",
+            PutRight(gap),
+            [.. neighbours.Select(b => new FurtherPlace(b.Range.At, $"{b.Name.Value}: {b.Range.Value}"))]);
+    }
+
+    private static string Neither(List<ReadingBand> neighbours) => neighbours is [var below, var above]
+        ? $"it is neither {below.Name.Value} ({below.Range.Value}) nor {above.Name.Value} ({above.Range.Value})"
+        : $"it is plausible, but outside {neighbours[0].Name.Value} ({neighbours[0].Range.Value})";
+
+    private static string PutRight(BandGap gap) => gap switch
+    {
+        { Below: { } below, Above: { } above } =>
+            $"Let one begin where the other stops: `{above.Name.Value}: {above.Range.Value with { Low = BandLine.Other(below.Range.Value.High!.Value) }}`.",
+        { Above: { } first } => $"Name what it is then, or let the lowest band take it in: `{first.Name.Value}: {first.Range.Value with { Low = null }}`.",
+        { Below: { } last } => $"Name what it is then, or let the highest band take it in: `{last.Name.Value}: {last.Range.Value with { High = null }}`.",
+        _ => "Name what it is then.",
+    };
+}

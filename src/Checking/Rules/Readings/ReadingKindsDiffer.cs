@@ -1,0 +1,33 @@
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Model;
+
+namespace Witnessmark.Checking.Rules.Readings;
+
+/// <summary>One reading is written with units that measure different things.</summary>
+public sealed class ReadingKindsDiffer : ISheetRule, IProcedureRule
+{
+    public static RuleInfo Info { get; } = new("reading-kinds-differ", "Readings", Severity.Fault);
+
+    public static void Check(Machine machine, Library library, FindingList findings) => Check(machine.Readings, findings);
+
+    public static void Check(Scope scope, FindingList findings) => Check(scope.Procedure.Readings, findings);
+
+    private static void Check(Items<ReadingItem> readings, FindingList findings)
+    {
+        foreach (var reading in readings)
+        {
+            // one kind, or no number at all
+            if (reading.IsOfOneKind())
+                continue;
+            var (first, firstAt, firstWhat) = reading.Units().First();
+            var (odd, oddAt, oddWhat) = reading.Units().First(u => u.Unit.Kind != first.Kind);
+            findings.Add(
+                Info,
+                oddAt,
+                $"{reading.Id.Value} is written in {first.Symbol} ({first.Kind}) under `{firstWhat}` and in {odd.Symbol} ({odd.Kind}) under `{oddWhat}`.",
+                "A reading is held against its limits. A length cannot be held against a pressure, so no result would ever follow.",
+                $"Write all numbers of {reading.Id.Value} in units of {first.Kind}, or all in units of {odd.Kind}.",
+                new FurtherPlace(firstAt, $"{first.Symbol} measures {first.Kind}"));
+        }
+    }
+}

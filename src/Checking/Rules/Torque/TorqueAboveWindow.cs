@@ -1,0 +1,37 @@
+using Witnessmark.Engineering;
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Model;
+
+namespace Witnessmark.Checking.Rules.Torque;
+
+/// <summary>A torque brings its bolts above the house's share of proof load.</summary>
+public sealed class TorqueAboveWindow : ISheetRule
+{
+    public static RuleInfo Info { get; } = new("torque-above-window", "Torque", Severity.Fault);
+
+    public static void Check(Machine machine, Library library, FindingList findings)
+    {
+        foreach (var torque in TorqueCase.Of(machine, library))
+        {
+            // its upper end is inside
+            if (!torque.GoesAbove)
+                continue;
+            // a slip of the unit explains it: the cause is told once
+            if (torque.Slip is not null)
+                continue;
+            findings.Add(new Finding(
+                Info,
+                torque.Torque.At,
+                $"{Said.InBoth(torque.Torque.Value)} brings {torque.Group.Id.Value} up to {Figures.Percent(torque.ShareOfProof(torque.Torque.Value.High))} of the torque at proof load; the house allows {Figures.Percent(torque.Limits.TorqueWindow.High)}.",
+                "Friction scatters by a quarter. A bolt aimed this high may be pulled past proof: it stays long, clamps less, and breaks later.",
+                PutRight(torque))
+            {
+                Worked = [.. torque.Worked, $"most: {torque.Window.High.Line}"],
+            });
+        }
+    }
+
+    private static string PutRight(TorqueCase torque) => torque.FittingFrom(torque.Window.Target.Value) is { } fits
+        ? $"`{fits}` fits: {torque.WindowText} is the window for {torque.Bolt}. If the torque is right, look up thread, class and k."
+        : $"{torque.WindowText} is the window for {torque.Bolt}; the tolerance must stay inside. If the torque is right, look up thread, class and k.";
+}
