@@ -1,9 +1,14 @@
 using System.Collections.Immutable;
 using Witnessmark.Checking.Rules.Counts;
+using Witnessmark.Checking.Rules.Fasteners;
 using Witnessmark.Checking.Rules.Messages;
 using Witnessmark.Checking.Rules.People;
+using Witnessmark.Checking.Rules.Readings;
 using Witnessmark.Checking.Rules.Release;
+using Witnessmark.Checking.Rules.Stack;
 using Witnessmark.Checking.Rules.Steps;
+using Witnessmark.Checking.Rules.Tools;
+using Witnessmark.Checking.Rules.Torque;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 
@@ -42,6 +47,66 @@ public static class RuleSet
         Rule.Of<CountDisagrees>(),
         Rule.Of<FastenersLeftOut>(),
         Rule.Of<GroupLeftLoose>(),
+        // torque
+        Rule.OfSheet<FrictionAgainstCondition>(),
+        Rule.OfSheet<FrictionNotStated>(),
+        Rule.OfSheet<NumberWithoutBasis>(),
+        Rule.OfSheet<PreloadPastProof>(),
+        Rule.OfSheet<TightenedWithoutTorque>(),
+        Rule.OfSheet<ToleranceTooWide>(),
+        Rule.OfSheet<TorqueAboveWindow>(),
+        Rule.OfSheet<TorqueBelowWindow>(),
+        Rule.OfSheet<TorqueMissesAim>(),
+        Rule.OfSheet<TorqueUnitSlip>(),
+        Rule.OfSheet<TorqueWithoutTolerance>(),
+        Rule.OfSheet<UnitsDisagree>(),
+        // fasteners
+        Rule.OfSheet<ClassOutsideSize>(),
+        Rule.OfSheet<ClassUnknown>(),
+        Rule.OfSheet<FirstPassTooHigh>(),
+        Rule.OfSheet<LastPassNotFull>(),
+        Rule.OfSheet<PassesNotRising>(),
+        Rule.OfSheet<SequenceNotARound>(),
+        Rule.OfSheet<SequenceNotCrossed>(),
+        // tools
+        Rule.Of<AdapterWithoutLength>(),
+        Rule.Of<GaugeMeasuresOther>(),
+        Rule.Of<GaugeNotCalibrated>(),
+        Rule.Of<GaugeNotOnList>(),
+        Rule.Of<GaugeOutOfRange>(),
+        Rule.Of<GaugeTooCoarse>(),
+        Rule.Of<ImpactForFinal>(),
+        Rule.Of<PassBelowWrench>(),
+        Rule.Of<SettingOffTheScale>(),
+        Rule.Of<TightenedWithoutWrench>(),
+        Rule.Of<WrenchAtEndOfScale>(),
+        Rule.Of<WrenchInOtherUnit>(),
+        Rule.Of<WrenchOutOfRange>(),
+        // stack
+        Rule.OfSheet<StackClearanceMissed>(),
+        Rule.OfSheet<StackClearanceTight>(),
+        Rule.OfSheet<StackDisagreesWithParts>(),
+        Rule.OfSheet<StackEndRubs>(),
+        Rule.OfSheet<StackEndsDiffer>(),
+        Rule.OfSheet<StackFacingInward>(),
+        Rule.OfSheet<StackFacingMissing>(),
+        Rule.OfSheet<StackFacingUnknown>(),
+        Rule.OfSheet<StackSplineMissing>(),
+        Rule.OfSheet<StackThicknessMissing>(),
+        Rule.OfSheet<StackTwoAlike>(),
+        Rule.OfSheet<StackWearPastSeal>(),
+        Rule.OfSheet<WornAtAboveNew>(),
+        // readings
+        Rule.OfBoth<AcceptedKindDiffers>(),
+        Rule.OfBoth<AcceptedStackUnknown>(),
+        Rule.OfBoth<BandOutOfReach>(),
+        Rule.OfBoth<BandsGap>(),
+        Rule.OfBoth<BandsOverlap>(),
+        Rule.OfBoth<FormulaKindsDiffer>(),
+        Rule.OfBoth<FormulaUnknownName>(),
+        Rule.OfBoth<FormulaUnreadable>(),
+        Rule.OfBoth<ReadingKindsDiffer>(),
+        Rule.OfBoth<ResolutionTooCoarse>(),
         // people
         Rule.Of<CallWithoutAnswer>(),
         Rule.Of<CheckerDidTheWork>(),

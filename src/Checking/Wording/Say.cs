@@ -21,6 +21,9 @@ internal static class Say
     public static string Number(int number, string one, string many) =>
         string.Create(CultureInfo.InvariantCulture, $"{number} {(number == 1 ? one : many)}");
 
+    /// <summary><c>an impact wrench</c></summary>
+    public static string Article(string noun) => noun is ['a' or 'e' or 'i' or 'o' or 'u', ..] ? $"an {noun}" : $"a {noun}";
+
     public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
     private static string Join(IEnumerable<string> names, string last)

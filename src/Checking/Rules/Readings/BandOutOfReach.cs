@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 
@@ -23,7 +24,7 @@ public sealed class BandOutOfReach : ISheetRule, IProcedureRule
                 findings.Add(
                     Info,
                     band.Range.At,
-                    $"No {reading.Id.Words()} can be {band.Name.Value} ({band.Range.Value}): only {judged} is plausible.",
+                    $"No {reading.Id.Spoken()} can be {band.Name.Value} ({band.Range.Value}): only {judged} is plausible.",
                     "A reading in that band is sent back as a slip of the pen, so what the band asks for is never done.",
                     "Widen what is plausible until the band lies inside, or look the limit of the band up again.",
                     new FurtherPlace(reading.Plausible!.Value.At, $"plausible: {reading.Plausible.Value.Value}"));

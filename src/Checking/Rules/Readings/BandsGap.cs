@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 
@@ -27,7 +28,7 @@ public sealed class BandsGap : ISheetRule, IProcedureRule
         findings.Add(
             Info,
             (gap.Above ?? gap.Below)!.Range.At,
-            $"A {reading.Id.Words()} of {gap.Run} has no result: {Neither(neighbours)}.",
+            $"A {reading.Id.Spoken()} of {gap.Run} has no result: {Neither(neighbours)}.",
             "Whoever reads that number finds nothing on the sheet for it and decides alone, under time.",
             PutRight(gap),
             [.. neighbours.Select(b => new FurtherPlace(b.Range.At, $"{b.Name.Value}: {b.Range.Value}"))]);

@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 
@@ -21,7 +22,7 @@ public sealed class BandsOverlap : ISheetRule, IProcedureRule
                     findings.Add(
                         Info,
                         upper.Range.At,
-                        $"A {reading.Id.Words()} of {run} is both {lower.Name.Value} ({lower.Range.Value}) and {upper.Name.Value} ({upper.Range.Value}).",
+                        $"A {reading.Id.Spoken()} of {run} is both {lower.Name.Value} ({lower.Range.Value}) and {upper.Name.Value} ({upper.Range.Value}).",
                         "Two people read one number and do two different things with the part, and both are right by the sheet.",
                         PutRight(lower, upper),
                         new FurtherPlace(lower.Range.At, $"{lower.Name.Value}: {lower.Range.Value}"));

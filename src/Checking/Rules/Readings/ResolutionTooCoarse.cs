@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Quantities;
@@ -34,7 +35,7 @@ public sealed class ResolutionTooCoarse : ISheetRule, IProcedureRule
         findings.Add(
             Info,
             reading.Resolution!.Value.At,
-            $"The {reading.Id.Words()} is read in steps of {step}; the band {band.Name.Value} ({band.Range.Value}) is {wide} wide, {Steps(width / step.Number)}.",
+            $"The {reading.Id.Spoken()} is read in steps of {step}; the band {band.Name.Value} ({band.Range.Value}) is {wide} wide, {Steps(width / step.Number)}.",
             "With so few steps, rounding decides as much as the part: a good part is scrapped, a bad one stays in.",
             $"Read it to {Finer(width, step.Unit)} with a finer gauge.",
             new FurtherPlace(band.Range.At, $"{wide} wide"));

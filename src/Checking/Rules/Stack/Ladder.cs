@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Model;
 
 namespace Witnessmark.Checking.Rules.Stack;
@@ -35,5 +36,5 @@ internal sealed record Rung(int Number, StackPiece Piece, int OfPart, PartKind? 
     public bool StandsStill => Part?.Spline?.Value == "outer";
 
     /// <summary><c>friction disc D1</c></summary>
-    public string Name => $"{Piece.Part.Words()} {Part?.Mark?.Value}{OfPart}";
+    public string Name => $"{Piece.Part.Spoken()} {Part?.Mark?.Value}{OfPart}";
 }

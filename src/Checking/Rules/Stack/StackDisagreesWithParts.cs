@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 
@@ -21,7 +22,7 @@ public sealed class StackDisagreesWithParts : ISheetRule
                 findings.Add(new Finding(
                     Info,
                     count.At,
-                    $"The sheet counts {count.Value} of {part.Id.Value}; the order of the {ladder.Stack.Id.Words()} takes {inOrder}.",
+                    $"The sheet counts {count.Value} of {part.Id.Value}; the order of the {ladder.Stack.Id.Spoken()} takes {inOrder}.",
                     "Parts are laid out and counted by one number and stacked by the other: one is left over or missing, and nobody sees it once the ring is on.",
                     $"Find which is right and write it in both: `count: {inOrder}`, or an order that takes {count.Value}.")
                 {

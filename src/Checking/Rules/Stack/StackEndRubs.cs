@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 
@@ -31,8 +32,8 @@ public sealed class StackEndRubs : ISheetRule
         findings.Add(
             Info,
             end.Piece.Part.At,
-            $"{Said.Sentence(end.Name)}, position {end.Number} of the {ladder.Stack.Id.Words()}, lies against the {against}: it has inner teeth and turns with the hub.",
+            $"{Say.Capital(end.Name)}, position {end.Number} of the {ladder.Stack.Id.Spoken()}, lies against the {against}: it has inner teeth and turns with the hub.",
             $"It would rub straight on the {against}, which has no facing and no oil grooves, and wear it away.",
-            plates.Any() ? $"End the stack with a part that has outer teeth: {Said.Or(plates)}." : "End the stack with a part that has outer teeth.");
+            plates.Any() ? $"End the stack with a part that has outer teeth: {Say.Or(plates)}." : "End the stack with a part that has outer teeth.");
     }
 }

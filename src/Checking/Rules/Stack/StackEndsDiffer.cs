@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 
@@ -25,9 +26,9 @@ public sealed class StackEndsDiffer : ISheetRule
             findings.Add(
                 Info,
                 last.Piece.Part.At,
-                $"The {ladder.Stack.Id.Words()} begins at the {ladder.FromName} with {first.Name} and ends at the {ladder.ToName} with {last.Name}.",
+                $"The {ladder.Stack.Id.Spoken()} begins at the {ladder.FromName} with {first.Name} and ends at the {ladder.ToName} with {last.Name}.",
                 "An end part carries facing toward piston or ring and is thicker than a plate. With it at one end only, the other end runs metal on metal and the height is wrong.",
-                $"Put the same part at both ends. The order has {Said.And([first.Piece.Part.Value, last.Piece.Part.Value])}; one of them is meant.",
+                $"Put the same part at both ends. The order has {Say.And([first.Piece.Part.Value, last.Piece.Part.Value])}; one of them is meant.",
                 new FurtherPlace(first.Piece.Part.At, "the first end"));
         }
     }

@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 
@@ -28,7 +29,7 @@ public sealed class StackFacingInward : ISheetRule
         findings.Add(
             Info,
             faced.At,
-            $"The faced side of {end.Name}, position {end.Number}, looks toward the {far}, into the {ladder.Stack.Id.Words()}; the part lies at the {near}.",
+            $"The faced side of {end.Name}, position {end.Number}, looks toward the {far}, into the {ladder.Stack.Id.Spoken()}; the part lies at the {near}.",
             "The facing then runs against the turning disc and is ground off. With it gone the piston travels further, leaves its seal bore and leaks inside.",
             $"Turn it round: `{end.Piece.Part.Value}, faced side to {near}`.");
     }

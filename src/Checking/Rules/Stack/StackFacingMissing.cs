@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 
@@ -22,7 +23,7 @@ public sealed class StackFacingMissing : ISheetRule
                 findings.Add(
                     Info,
                     rung.Piece.Part.At,
-                    $"The {ladder.Stack.Id.Words()} does not say which way {rung.Name}, position {rung.Number}, is faced; it carries facing on one side only.",
+                    $"The {ladder.Stack.Id.Spoken()} does not say which way {rung.Name}, position {rung.Number}, is faced; it carries facing on one side only.",
                     "It fits both ways round. With the facing toward the disc it rubs where it should stand, loses the facing, and the piston travels too far.",
                     $"Write which end the faced side looks at: `{rung.Piece.Part.Value}, faced side to {EndNear(ladder, rung)}`.",
                     new FurtherPlace(rung.Part.FacedSide.Value.At, "faced on one side"));

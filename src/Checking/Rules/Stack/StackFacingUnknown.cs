@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 
@@ -23,7 +24,7 @@ public sealed class StackFacingUnknown : ISheetRule
                 findings.Add(
                     Info,
                     faced.At,
-                    $"The faced side of {rung.Name} looks toward `{faced.Value}`; the ends of the {ladder.Stack.Id.Words()} are {from.Value} and {to.Value}.",
+                    $"The faced side of {rung.Name} looks toward `{faced.Value}`; the ends of the {ladder.Stack.Id.Spoken()} are {from.Value} and {to.Value}.",
                     "On the sheet the one who stacks reads which way the facing goes. A word that names neither end leaves it to a guess.",
                     meant is null ? $"Write {from.Value} or {to.Value}." : $"Did you mean {meant}?",
                     new FurtherPlace(from.At, "the first end"),

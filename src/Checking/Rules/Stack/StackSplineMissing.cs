@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 
@@ -19,7 +20,7 @@ public sealed class StackSplineMissing : ISheetRule
                 findings.Add(
                     Info,
                     part.Id.At,
-                    $"{part.Id.Value} is in the {ladder.Stack.Id.Words()}, but nothing says whether its teeth are inner or outer.",
+                    $"{part.Id.Value} is in the {ladder.Stack.Id.Spoken()}, but nothing says whether its teeth are inner or outer.",
                     "Discs turn with the hub and plates stand with the housing. Only the teeth show whether the order alternates.",
                     "Write `spline: inner` or `spline: outer`.",
                     new FurtherPlace(ladder.Stack.Id.At, "the stack that it is in"));

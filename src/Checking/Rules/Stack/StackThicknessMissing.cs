@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 
@@ -19,7 +20,7 @@ public sealed class StackThicknessMissing : ISheetRule
                 findings.Add(
                     Info,
                     part.Id.At,
-                    $"{part.Id.Value} has no thickness, so nobody can prove that the {ladder.Stack.Id.Words()} leaves {clearance.Value}.",
+                    $"{part.Id.Value} has no thickness, so nobody can prove that the {ladder.Stack.Id.Spoken()} leaves {clearance.Value}.",
                     "The clearance is what is left of the cavity after every part. One part without a thickness leaves the whole sum open.",
                     "Write its thickness as new, with the tolerance: `thickness: 3.20 ± 0.04 mm`.",
                     new FurtherPlace(clearance.At, "the clearance to be proved"));

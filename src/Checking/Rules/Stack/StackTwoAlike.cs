@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 
@@ -27,10 +28,10 @@ public sealed class StackTwoAlike : ISheetRule
         findings.Add(
             Info,
             upper.Piece.Part.At,
-            $"Positions {lower.Number} and {upper.Number} of the {ladder.Stack.Id.Words()} are alike: {lower.Name} and {upper.Name} both have {spline.Value} teeth.",
+            $"Positions {lower.Number} and {upper.Number} of the {ladder.Stack.Id.Spoken()} are alike: {lower.Name} and {upper.Name} both have {spline.Value} teeth.",
             "Two parts with teeth on the same side turn together or stand together: nothing rubs between them, the brake loses two working faces, and the height is wrong.",
             between.Any()
-                ? $"Put {Said.Or(between)} between them, or take one of the two out."
+                ? $"Put {Say.Or(between)} between them, or take one of the two out."
                 : "Put a part with its teeth on the other side between them, or take one of the two out.",
             new FurtherPlace(lower.Piece.Part.At, $"{lower.Name}, position {lower.Number}"));
     }

@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 
@@ -24,7 +25,7 @@ public sealed class WornAtAboveNew : ISheetRule
             findings.Add(
                 Info,
                 worn.At,
-                $"{part.Id.Value} is worn out at {Said.InBoth(worn.Value)}, but a good new one may be as thin as {thickness.Value.Low}.",
+                $"{part.Id.Value} is worn out at {Measures.InBoth(worn.Value)}, but a good new one may be as thin as {thickness.Value.Low}.",
                 "New parts out of the box would be scrapped, or the limit is for another part and worn ones stay in.",
                 $"Look both numbers up again. A wear limit lies below {thickness.Value.Low}.",
                 new FurtherPlace(thickness.At, $"new: {thickness.Value}"));

@@ -1,4 +1,5 @@
 using Witnessmark.Checking.Rules.Readings;
+using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 
@@ -23,9 +24,9 @@ public sealed class GaugeMeasuresOther : IProcedureRule
             findings.Add(
                 Info,
                 use.At,
-                $"{use.Gauge.Id.Value} measures {measures}; {use.Reading.Id.Value} is {Said.Article(wanted)} ({use.Reading.Units().First().Unit.Symbol}).",
+                $"{use.Gauge.Id.Value} measures {measures}; {use.Reading.Id.Value} is {Say.Article(wanted)} ({use.Reading.Units().First().Unit.Symbol}).",
                 "Nobody can take the reading with it. On the job another gauge is taken, and which one is not written down.",
-                fitting.Count > 0 ? $"Name a gauge for {wanted}: {Said.Or(fitting)}." : $"Put a gauge for {wanted} on the tool list and name it here.",
+                fitting.Count > 0 ? $"Name a gauge for {wanted}: {Say.Or(fitting)}." : $"Put a gauge for {wanted} on the tool list and name it here.",
                 new FurtherPlace((use.Gauge.Range?.At ?? use.Gauge.Resolution?.At)!.Value, $"measures {measures}"));
         }
     }

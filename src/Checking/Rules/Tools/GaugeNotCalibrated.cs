@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 
@@ -21,7 +22,7 @@ public sealed class GaugeNotCalibrated : IProcedureRule
             findings.Add(
                 Info,
                 use.At,
-                $"{use.Reading.Id.Value} decides between {Said.And(use.Reading.Bands.Select(b => b.Name.Value))}, and {use.Gauge.Id.Value} is not calibrated.",
+                $"{use.Reading.Id.Value} decides between {Say.And(use.Reading.Bands.Select(b => b.Name.Value))}, and {use.Gauge.Id.Value} is not calibrated.",
                 "Nobody knows how far the gauge is off, so the limit is not where the sheet says it is.",
                 "Name a calibrated gauge, or have this one calibrated and say so in the tool list.",
                 new FurtherPlace(calibrated.At, "not calibrated"));

@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
@@ -27,7 +28,7 @@ public sealed class GaugeNotOnList : IProcedureRule
 
     private static void Report(Scope scope, StepInPlace place, ReadingItem reading, Located<string> gauge, FindingList findings)
     {
-        var lists = Said.And(scope.ToolLists.Select(t => t.Id.Value));
+        var lists = Say.And(scope.ToolLists.Select(t => t.Id.Value));
         var meant = NearMiss.Of(gauge.Value, scope.ToolLists.SelectMany(t => t.Gauges.Names));
         findings.Add(
             Info,

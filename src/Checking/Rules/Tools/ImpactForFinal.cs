@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 
@@ -22,9 +23,9 @@ public sealed class ImpactForFinal : IProcedureRule
             findings.Add(
                 Info,
                 job.At,
-                $"{job.Group.Id.Value} get {torque.Value} with {tool.Id.Value}, {Said.Article(kind.Value)}.",
+                $"{job.Group.Id.Value} get {torque.Value} with {tool.Id.Value}, {Say.Article(kind.Value)}.",
                 "The clamp load from blows depends on socket, air and patience: some bolts stretch, some are loose, and all look the same.",
-                wrenches.Count > 0 ? $"Tighten with a torque wrench: {Said.Or(wrenches)}." : "Tighten with a torque wrench; keep this tool for running down and loosening.",
+                wrenches.Count > 0 ? $"Tighten with a torque wrench: {Say.Or(wrenches)}." : "Tighten with a torque wrench; keep this tool for running down and loosening.",
                 new FurtherPlace(kind.At, kind.Value));
         }
     }

@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 
@@ -28,7 +29,7 @@ public sealed class TightenedWithoutWrench : IProcedureRule
                 job.At,
                 $"Step {job.Step.Step.Number} tightens {job.Group.Id.Value} to {torque.Value} and names no wrench of the tool list.",
                 "Which wrench it was, and whether it reaches the torque, is then left to the day.",
-                wrenches.Count > 0 ? $"Name one that reaches it: {Said.Or(wrenches)}." : $"Put a torque wrench that reaches {torque.Value.Target} on the tool list and name it here.",
+                wrenches.Count > 0 ? $"Name one that reaches it: {Say.Or(wrenches)}." : $"Put a torque wrench that reaches {torque.Value.Target} on the tool list and name it here.",
                 new FurtherPlace(torque.At, $"{torque.Value}"));
         }
     }

@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 
@@ -30,7 +31,7 @@ public sealed class FrictionAgainstCondition : ISheetRule
                     ? "The torque was worked out for threads that drag more. On these it pulls the bolts further than meant, perhaps past proof."
                     : "The torque was worked out for threads that drag less. On these it pulls the bolts less than meant, and they work loose.",
                 fitting.Any()
-                    ? $"k {k.Value} is usual for {Said.Or(fitting)} threads. Write that state, or the k for {condition.Value} ones. A k from a test of this joint stays; name the test under `basis`."
+                    ? $"k {k.Value} is usual for {Say.Or(fitting)} threads. Write that state, or the k for {condition.Value} ones. A k from a test of this joint stays; name the test under `basis`."
                     : $"Write the k for {condition.Value} threads. A k from a test of this joint stays; name the test under `basis`.",
                 new FurtherPlace(condition.At, condition.Value));
         }

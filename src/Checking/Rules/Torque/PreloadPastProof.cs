@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Wording;
 using Witnessmark.Engineering;
 using Witnessmark.Engineering.Tightening;
 using Witnessmark.Language.Findings;
@@ -23,7 +24,7 @@ public sealed class PreloadPastProof : ISheetRule
             findings.Add(new Finding(
                 Info,
                 torque.Torque.At,
-                $"With {Said.InBoth(torque.Torque.Value)}, {torque.Group.Id.Value} may reach {Figures.Percent(scatter.RootSumSquare.Value, 1)} of proof load; the house allows {Figures.Percent(torque.Limits.TightenedProof)}.",
+                $"With {Measures.InBoth(torque.Torque.Value)}, {torque.Group.Id.Value} may reach {Figures.Percent(scatter.RootSumSquare.Value, 1)} of proof load; the house allows {Figures.Percent(torque.Limits.TightenedProof)}.",
                 "Tolerance, wrench and friction scatter together. The bolts that get the most of it stretch for good and clamp less than before.",
                 PutRight(torque))
             {

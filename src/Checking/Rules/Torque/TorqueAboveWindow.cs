@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Wording;
 using Witnessmark.Engineering;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
@@ -22,7 +23,7 @@ public sealed class TorqueAboveWindow : ISheetRule
             findings.Add(new Finding(
                 Info,
                 torque.Torque.At,
-                $"{Said.InBoth(torque.Torque.Value)} brings {torque.Group.Id.Value} up to {Figures.Percent(torque.ShareOfProof(torque.Torque.Value.High))} of the torque at proof load; the house allows {Figures.Percent(torque.Limits.TorqueWindow.High)}.",
+                $"{Measures.InBoth(torque.Torque.Value)} brings {torque.Group.Id.Value} up to {Figures.Percent(torque.ShareOfProof(torque.Torque.Value.High))} of the torque at proof load; the house allows {Figures.Percent(torque.Limits.TorqueWindow.High)}.",
                 "Friction scatters by a quarter. A bolt aimed this high may be pulled past proof: it stays long, clamps less, and breaks later.",
                 PutRight(torque))
             {

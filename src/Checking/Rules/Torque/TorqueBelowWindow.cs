@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Wording;
 using Witnessmark.Engineering;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
@@ -22,7 +23,7 @@ public sealed class TorqueBelowWindow : ISheetRule
             findings.Add(new Finding(
                 Info,
                 torque.Torque.At,
-                $"{Said.InBoth(torque.Torque.Value)} brings {torque.Group.Id.Value} down to {Figures.Percent(torque.ShareOfProof(torque.Torque.Value.Low))} of the torque at proof load; the house asks for {Figures.Percent(torque.Limits.TorqueWindow.Low)}.",
+                $"{Measures.InBoth(torque.Torque.Value)} brings {torque.Group.Id.Value} down to {Figures.Percent(torque.ShareOfProof(torque.Torque.Value.Low))} of the torque at proof load; the house asks for {Figures.Percent(torque.Limits.TorqueWindow.Low)}.",
                 "Bolts that are pulled this little do not hold the joint shut: it moves under load, the bolts bend to and fro, work loose and break.",
                 PutRight(torque))
             {

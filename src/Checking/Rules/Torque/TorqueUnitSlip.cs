@@ -1,4 +1,3 @@
-using Witnessmark.Engineering;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 

@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Quantities;
@@ -24,7 +25,7 @@ public sealed class TorqueWithoutTolerance : ISheetRule
             findings.Add(
                 Info,
                 torque.At,
-                $"{group.Id.Value} get {Said.InBoth(target)}, and nothing says how far off that may be.",
+                $"{group.Id.Value} get {Measures.InBoth(target)}, and nothing says how far off that may be.",
                 "No wrench and no hand meets a torque exactly. Without a tolerance nobody can say whether a bolt that reads a little less is good.",
                 tolerance.Number > 0
                     ? $"Write what the maker allows. ± 5 % would be `{new Toleranced(target, tolerance)}`."

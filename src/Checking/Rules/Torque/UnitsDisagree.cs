@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Wording;
 using Witnessmark.Engineering;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
@@ -44,7 +45,7 @@ public sealed class UnitsDisagree : ISheetRule
     private static string Apart(Quantity target, Quantity beside)
     {
         if (!target.Unit.SameKindAs(beside.Unit))
-            return $"the first is {Said.Article(target.Unit.Kind)}, the second {Said.Article(beside.Unit.Kind)}";
+            return $"the first is {Say.Article(target.Unit.Kind)}, the second {Say.Article(beside.Unit.Kind)}";
         var other = beside.In(target.Unit);
         var off = target.Number == 0 ? 0 : Math.Abs(other.Number - target.Number) / Math.Abs(target.Number);
         return $"{beside} is {other.ToFigures(3)}, {Figures.Percent(off)} {(other.Number > target.Number ? "more" : "less")}";

@@ -1,0 +1,31 @@
+using Witnessmark.Engineering.Formulas;
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Model;
+
+namespace Witnessmark.Checking.Rules.Readings;
+
+/// <summary>A formula is not written as one.</summary>
+public sealed class FormulaUnreadable : ISheetRule, IProcedureRule
+{
+    public static RuleInfo Info { get; } = new("formula-unreadable", "Readings", Severity.Fault);
+
+    public static void Check(Machine machine, Library library, FindingList findings) => Check(machine.Values, findings);
+
+    public static void Check(Scope scope, FindingList findings) => Check(scope.Procedure.Values, findings);
+
+    private static void Check(Items<WorkedValue> values, FindingList findings)
+    {
+        foreach (var value in values)
+        {
+            // a choice without a formula, or a formula that reads
+            if (value.Formula is not { } formula || Formula.Parse(formula.Value).Fault is not { } fault)
+                continue;
+            findings.Add(
+                Info,
+                fault.At.In(formula),
+                $"The formula of {value.Id.Value} cannot be worked out: {fault.Says}.",
+                "The sheet prints it for two people to work out alone, and the sign-off is worked out again by it.",
+                "A formula has names, numbers with a unit, + - x / and brackets: `mean of cavity-depth - (sum of disc-thickness + sum of plate-thickness)`. A minus has a space before it.");
+        }
+    }
+}

@@ -1,0 +1,38 @@
+using Witnessmark.Checking.Wording;
+using Witnessmark.Engineering;
+using Witnessmark.Engineering.Tightening;
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Model;
+
+namespace Witnessmark.Checking.Rules.Tools;
+
+/// <summary>A torque lies on the scale of its wrench, but in the part that the house does not trust.</summary>
+public sealed class WrenchAtEndOfScale : IProcedureRule
+{
+    public static RuleInfo Info { get; } = new("wrench-at-end-of-scale", "Tools", Severity.Query);
+
+    public static void Check(Scope scope, FindingList findings)
+    {
+        var limits = scope.Library.Workshop.Limits;
+        foreach (var use in WrenchSettings.In(scope))
+        {
+            // without a range nothing is known about the wrench
+            if (use.Wrench.Range is not { } range || WrenchRange.Check(use.Wrench, use.Setting, limits) is not { } fit)
+                continue;
+            // in the trusted part, or off the scale altogether
+            if (fit.Broken is not (WrenchBound.BelowHouseShare or WrenchBound.AboveHouseShare))
+                continue;
+            var fitting = use.Fitting(scope).ToList();
+            findings.Add(new Finding(
+                Info,
+                use.Job.At,
+                $"{use.Job.Group.Id.Value} need {Measures.InBoth(use.Setting)}, which is {Figures.Percent(fit.Share)} of the scale of {use.Wrench.Id.Value}; the house trusts {Figures.Percent(limits.WrenchShare.Low)} to {Figures.Percent(limits.WrenchShare.High)}.",
+                "A wrench holds its 4 % where it is calibrated. Toward the end of the scale one division is a large share of the torque.",
+                fitting.Count > 0 ? $"{Say.Or(fitting)} has it in the trusted part of its scale." : $"A wrench with {use.Setting} between a fifth and the end of its scale is better.")
+            {
+                Further = [new FurtherPlace(range.At, $"trusted from {fit.Trusted}")],
+                Worked = [fit.Line],
+            });
+        }
+    }
+}
