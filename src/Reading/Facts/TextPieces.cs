@@ -8,9 +8,9 @@ internal static class TextPieces
 {
     public static Located<string> Piece(this Located<string> text, int start, int end)
     {
-        // a quoted text of a data file is shorter than its place: stay inside
-        var limit = text.At.Span.Length;
-        return new Located<string>(text.Value[start..end], text.At.Part(Math.Min(start, limit), Math.Min(end, limit)));
+        // a text of a data file with escapes or folded lines is not its place, character by character: then the place is all of it
+        var at = text.At.Span.Length == text.Value.Length ? text.At.Part(start, end) : text.At;
+        return new Located<string>(text.Value[start..end], at);
     }
 
     public static Located<string> Piece(this Located<string> text, Group group) => text.Piece(group.Index, group.Index + group.Length);

@@ -12,6 +12,7 @@ public static class StepFaults
     public static readonly RuleInfo RawHtml = Text("raw-html");
     public static readonly RuleInfo LinkOutside = Text("link-outside");
     public static readonly RuleInfo HeadingLevel = Text("heading-level");
+    public static readonly RuleInfo PartName = Text("part-name");
     public static readonly RuleInfo NestedTooDeep = Text("nested-too-deep");
     public static readonly RuleInfo NotPrinted = Text("not-printed");
     public static readonly RuleInfo TextUnreadable = Text("text-unreadable");
@@ -44,7 +45,7 @@ public static class StepFaults
 
     public static readonly ImmutableArray<RuleInfo> All =
     [
-        NothingWritten, FrontMatterMissing, FrontMatterOpen, RawHtml, LinkOutside, HeadingLevel, NestedTooDeep, NotPrinted, TextUnreadable,
+        NothingWritten, FrontMatterMissing, FrontMatterOpen, RawHtml, LinkOutside, HeadingLevel, PartName, NestedTooDeep, NotPrinted, TextUnreadable,
         StepWithoutName, NotAStep, TooManySteps, TextBetweenSteps, FactsSlipped,
         AlertMarker, MessageShape, MessageInStep, MessageForNothing,
         FactUnknown, FactMisplaced, FactTwice, FactUnclear, FactBroken, NoteBullet, ConditionUnclear,

@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Model;
+
+namespace Witnessmark.Reading.Facts;
+
+/// <summary>The facts of one place: a step, or a heading.</summary>
+internal sealed class FactList(FactPlace place, FindingList findings)
+{
+    private readonly ImmutableArray<Fact>.Builder _facts = ImmutableArray.CreateBuilder<Fact>();
+
+    public void Add(Bullet bullet)
+    {
+        if (FactReader.Read(bullet, place, findings) is not { } fact)
+            return;
+        var first = _facts.FirstOrDefault(f => f.Word == fact.Word);
+        if (first is not null && !fact.Word.Row().Often)
+            findings.Add(FactFindings.Twice(fact, first));
+        else
+            _facts.Add(fact);
+    }
+
+    public bool IsEmpty => _facts.Count == 0;
+
+    public ImmutableArray<Fact> All => _facts.ToImmutable();
+}

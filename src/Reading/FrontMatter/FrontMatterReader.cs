@@ -1,0 +1,111 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Model;
+using Witnessmark.Language.Text;
+using Witnessmark.Reading.Data;
+
+namespace Witnessmark.Reading.FrontMatter;
+
+/// <summary>Binds the front matter of a procedure or job.</summary>
+public static partial class FrontMatterReader
+{
+    public const string ProcedureKey = "procedure";
+    public const string JobKey = "job";
+
+    /// <summary>The procedure without its text, or null when it has no name.</summary>
+    public static Procedure? Read(SourceText source, DataMap map, FindingList findings)
+    {
+        var fields = new Fields(map, "the front matter", findings);
+        var isJob = fields.Has(JobKey) && !fields.Has(ProcedureKey);
+        if (fields.Name(isJob ? JobKey : ProcedureKey, isJob ? "centre-left-reline" : "WB-40") is not { } id)
+        {
+            if (!fields.Has(isJob ? JobKey : ProcedureKey))
+                findings.Add(Names.Missing(ProcedureKey, fields.What, map));
+            return null;
+        }
+        var procedure = new Procedure(source, id, map)
+        {
+            IsJob = isJob,
+            Title = fields.Text("title", "Build the disc stack and close it"),
+            Version = Version(fields, "version"),
+            Status = Status(fields),
+            Language = fields.OneOf("language", "en", "es"),
+            Machine = fields.Name("machine", "okr-34"),
+            AppliesTo = Applicability(fields),
+            Crew = Crew(fields),
+            IsCommonPart = fields.YesNo("common-part")?.Value ?? false,
+            Basis = fields.Text("basis", "OKR-34 data sheet 7 rev C"),
+            Authors = fields.List("authors", "[MO]"),
+            UsesTools = fields.List("uses-tools", "crane-truck"),
+            Uses = Pins.Uses(fields),
+            Takes = Pins.Takes(fields),
+            Approvals = Approvals.Read(fields),
+        };
+        if (isJob)
+            JobKeys(fields);
+        // bound as in a sheet as soon as the readers of sheets are here
+        foreach (var key in (string[])["readings", "values", "tests", "hazards", "devices", "calls"])
+            _ = fields.Node(key);
+        fields.Done(procedure.IsCommonPart ? ["title", "version", "status"] : ["title", "version", "status", "machine"]);
+        return procedure;
+    }
+
+    /// <summary><c>1.2.3</c></summary>
+    internal static Located<string>? Version(Fields fields, string key)
+    {
+        if (fields.Text(key, "1.2.0") is not { } text)
+            return null;
+        if (ThreeNumbers.IsMatch(text.Value))
+            return text;
+        fields.WrongKind(fields.Map.Find(key)!, $"`{Shown.Short(text.Value)}`", "a version of three numbers", "1.2.0");
+        return null;
+    }
+
+    private static Located<ReleaseStatus>? Status(Fields fields) =>
+        fields.OneOf("status", "draft", "in-review", "released", "withdrawn") is { } word
+            ? word.As(word.Value switch
+            {
+                "draft" => ReleaseStatus.Draft,
+                "in-review" => ReleaseStatus.InReview,
+                "released" => ReleaseStatus.Released,
+                _ => ReleaseStatus.Withdrawn,
+            })
+            : null;
+
+    private static Located<Applicability>? Applicability(Fields fields)
+    {
+        if (fields.Below("applies-to", "`applies-to`", "{serials: from 0200, positions: [CL, CR]}") is not { } below)
+            return null;
+        var serials = below.Text("serials", "from 0200") is { } text ? Sheets.SerialsReader.Read(text, fields.Findings) : null;
+        var applies = new Applicability(serials, below.List("positions", "[CL, CR]"));
+        below.Done();
+        return new Located<Applicability>(applies, below.Map.At);
+    }
+
+    private static ImmutableArray<(Located<string> Role, Located<int> Number)> Crew(Fields fields)
+    {
+        if (fields.Below("crew", "`crew`", "{mechanic: 1, helper: 1}") is not { } below)
+            return [];
+        var crew = ImmutableArray.CreateBuilder<(Located<string>, Located<int>)>();
+        foreach (var role in below.Map.Entries)
+            if (below.Count(role.Key.Value, "1") is { } number)
+                crew.Add((role.Key, number));
+        return crew.ToImmutable();
+    }
+
+    /// <summary>Read, so that a slip is found; they stay in the node.</summary>
+    private static void JobKeys(Fields fields)
+    {
+        fields.Quantity("shift", "10 h", "time");
+        if (fields.Below("site", "`site`", "{slope: along travel, ground: compacted gravel}") is { } site)
+            foreach (var fact in site.Map.Entries)
+                site.Text(fact.Key.Value);
+        if (fields.Below("counted", "`counted`", "{tools: 23, rags: 12}") is { } counted)
+            foreach (var thing in counted.Map.Entries)
+                counted.Count(thing.Key.Value, "23");
+    }
+
+    [GeneratedRegex("^[0-9]{1,5}\\.[0-9]{1,5}\\.[0-9]{1,5}$")]
+    internal static partial Regex ThreeNumbers { get; }
+}

@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Model;
+using Witnessmark.Language.Text;
+using Witnessmark.Reading.Facts;
+
+namespace Witnessmark.Reading.Steps;
+
+/// <summary>A procedure's text while it is read: title, parts, sections.</summary>
+internal sealed class BodyDraft(FindingList findings)
+{
+    public Located<string>? Title { get; set; }
+
+    public List<PartDraft> Parts { get; } = [new PartDraft(null, findings)];
+
+    public PartDraft Part => Parts[^1];
+
+    public SectionDraft? Section => Part.Sections.LastOrDefault();
+
+    public bool HasSteps => Section is { Steps.Count: > 0 };
+
+    public int StepCount { get; set; }
+
+    /// <summary>The part that needs no name: what stands under the title.</summary>
+    public PartDraft Untitled => Parts[0];
+
+    public Body Finish()
+    {
+        var introduction = Untitled.Prose.ToImmutableArray();
+        var parts = Parts.Skip(1).Select(p => p.Finish(p.Prose, Untitled.Facts.All));
+        if (Untitled.Sections.Count > 0 || !parts.Any())
+            parts = parts.Prepend(Untitled.Finish([], []));
+        return new Body(Title, introduction, [.. parts]);
+    }
+}
+
+internal sealed class PartDraft(Located<string>? name, FindingList findings)
+{
+    public Located<string>? Name { get; } = name;
+
+    public FactList Facts { get; } = new(FactPlace.Heading, findings);
+
+    public List<Block> Prose { get; } = [];
+
+    public List<SectionDraft> Sections { get; } = [];
+
+    /// <param name="prose">Of the part; the prose under the title is the procedure's.</param>
+    /// <param name="above">Facts under the title: those that hold for all below, unless the part has its own.</param>
+    public ProcedurePart Finish(IEnumerable<Block> prose, ImmutableArray<Fact> above)
+    {
+        var inherited = above.Where(f => f.Word.Row().Place.HasFlag(FactPlace.Step) && f.Word != FactWord.ForEach && Facts.All.All(own => own.Word != f.Word));
+        return new ProcedurePart(Name, [.. Facts.All, .. inherited], [.. prose], [.. Sections.Select(s => s.Finish())]);
+    }
+}
+
+internal sealed class SectionDraft(Located<string>? heading, ImmutableArray<SafetyMessage> messages, FindingList findings)
+{
+    public FactList Facts { get; } = new(FactPlace.Heading, findings);
+
+    public List<Block> Prose { get; } = [];
+
+    public List<Step> Steps { get; } = [];
+
+    public Section Finish() => new(heading, Facts.All, [.. Prose], messages, [.. Steps]);
+}
+
+/// <summary>What a procedure's text says, below its front matter.</summary>
+internal sealed record Body(Located<string>? Title, ImmutableArray<Block> Introduction, ImmutableArray<ProcedurePart> Parts);

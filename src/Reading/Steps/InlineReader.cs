@@ -1,0 +1,108 @@
+using System.Collections.Immutable;
+using Markdig.Extensions.Tables;
+using Markdig.Syntax;
+using Markdig.Syntax.Inlines;
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Model;
+using Witnessmark.Language.Text;
+using Inline = Witnessmark.Language.Model.Inline;
+using MdInline = Markdig.Syntax.Inlines.Inline;
+
+namespace Witnessmark.Reading.Steps;
+
+/// <summary>Running text without its Markdown. Raw HTML and links out of the workshop stop here.</summary>
+internal sealed class InlineReader(SourceText source, FindingList findings)
+{
+    /// <summary>Bold in italics in a link is three.</summary>
+    private const int Deepest = 8;
+
+    public ImmutableArray<Inline> Read(LeafBlock block) => From(block.Inline?.FirstChild);
+
+    /// <summary>From one inline to the last beside it.</summary>
+    public ImmutableArray<Inline> From(MdInline? first, int depth = 0)
+    {
+        var read = ImmutableArray.CreateBuilder<Inline>();
+        if (depth > Deepest)
+        {
+            findings.Add(TextFindings.TooDeep(source.AtOf(first!)));
+            return [];
+        }
+        for (var inline = first; inline is not null; inline = inline.NextSibling)
+            Add(inline, read, depth);
+        return read.ToImmutable();
+    }
+
+    private void Add(MdInline inline, ImmutableArray<Inline>.Builder read, int depth)
+    {
+        var at = source.AtOf(inline);
+        switch (inline)
+        {
+            case LiteralInline literal:
+                read.Add(new PlainText(literal.Content.ToString(), new Location(source, new TextSpan(inline.Span.Start, inline.Span.End + 1))));
+                break;
+            case HtmlEntityInline entity:
+                read.Add(new PlainText(entity.Transcoded.ToString(), at));
+                break;
+            case CodeInline code:
+                read.Add(new CodeText(code.Content, at));
+                break;
+            case LineBreakInline:
+                read.Add(new LineBreak(at));
+                break;
+            case HtmlInline:
+                findings.Add(TextFindings.RawHtml(at));
+                break;
+            case EmphasisInline { DelimiterCount: 2 } strong:
+                read.Add(new StrongText(From(strong.FirstChild, depth + 1), at));
+                break;
+            case EmphasisInline leaning:
+                read.Add(new LeaningText(From(leaning.FirstChild, depth + 1), at));
+                break;
+            case AutolinkInline link:
+                AddLink([new PlainText(link.Url, at)], link.IsEmail ? $"mailto:{link.Url}" : link.Url, at, read);
+                break;
+            case LinkInline { IsImage: true } image:
+                AddImage(image, at, read, depth);
+                break;
+            case LinkInline link:
+                AddLink(From(link.FirstChild, depth + 1), link.Url ?? "", at, read);
+                break;
+            case ContainerInline container:
+                read.AddRange(From(container.FirstChild, depth + 1));
+                break;
+            default:
+                read.Add(new PlainText(at.Text, at));
+                break;
+        }
+    }
+
+    private void AddLink(ImmutableArray<Inline> inner, string target, Location at, ImmutableArray<Inline>.Builder read)
+    {
+        if (LinkTarget.Trouble(source.Path, target) is not { } trouble)
+        {
+            read.Add(new LinkText(inner, target, at));
+            return;
+        }
+        findings.Add(TextFindings.LinkOutside(at, target, trouble));
+        read.AddRange(inner);
+    }
+
+    private void AddImage(LinkInline image, Location at, ImmutableArray<Inline>.Builder read, int depth)
+    {
+        var description = From(image.FirstChild, depth + 1).Plain();
+        var target = image.Url ?? "";
+        if (LinkTarget.Trouble(source.Path, target) is { } trouble)
+            findings.Add(TextFindings.LinkOutside(at, target, trouble));
+        else
+            read.Add(new ImageText(description, target, at));
+    }
+
+    public ImmutableArray<Inline> Read(TableCell cell)
+    {
+        var read = ImmutableArray.CreateBuilder<Inline>();
+        foreach (var block in cell)
+            if (block is LeafBlock leaf)
+                read.AddRange(Read(leaf));
+        return read.ToImmutable();
+    }
+}

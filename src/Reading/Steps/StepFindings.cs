@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Text;
+using Witnessmark.Reading.Faults;
+
+namespace Witnessmark.Reading.Steps;
+
+/// <summary>Findings about numbered steps.</summary>
+internal static class StepFindings
+{
+    /// <summary>Two digits on the sheet, and four spaces are enough for what stands below.</summary>
+    public const int Most = 99;
+
+    private static readonly ImmutableArray<string> Numbers = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
+
+    public static Finding NoName(Located<int> written, string? text) => new(
+        StepFaults.StepWithoutName,
+        written.At,
+        $"Step {written} has no name in bold.",
+        "The name is what is struck on the sheet, called across the machine and found again in the next version.",
+        text is { Length: > 0 }
+            ? $"Put the command in bold: `{written}. **{FirstSentence(text)}** …`."
+            : $"Write it like this: `{written}. **Count what is left over.** Nothing may be left on the paper.`");
+
+    public static Finding ListInStep(Location at, int step) => new(
+        StepFaults.NotAStep,
+        at,
+        $"A numbered list stands inside step {step}.",
+        "Its items look like steps and are none: they get no box, no number of their own and no signature.",
+        "Make them steps of their own at the edge, or bullets if they only explain.");
+
+    public static Finding TooMany(Location at) => new(
+        StepFaults.TooManySteps,
+        at,
+        $"Step {Most + 1} begins here; a procedure has at most {Most}.",
+        "The code of a step on the sheet has two digits, and nobody keeps a hundred steps in view.",
+        "Split it into procedures or parts of their own, and perform them.");
+
+    public static Finding Slipped(Location at, int lines, int step, int spaces)
+    {
+        var found = lines == 1 ? "This line has" : $"These {Word(lines)} lines have";
+        var how = spaces == 0 ? "not indented" : $"{Word(spaces)} space{(spaces == 1 ? "" : "s")}";
+        return new Finding(
+            StepFaults.FactsSlipped,
+            at,
+            $"{found} slipped out of step {step} ({how}).",
+            "On a Git host they print as a list of their own, and the step would be done and signed without them.",
+            "Indent by four.");
+    }
+
+    private static string Word(int number) => number < Numbers.Length ? Numbers[number] : Data.Shown.Number(number);
+
+    private static string FirstSentence(string text)
+    {
+        var stop = text.IndexOf('.', StringComparison.Ordinal);
+        return TextFindings.Short(stop < 0 ? text : text[..(stop + 1)]);
+    }
+}
