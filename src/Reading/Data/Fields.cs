@@ -65,6 +65,15 @@ public sealed partial class Fields
         return null;
     }
 
+    /// <summary>Several of a few words.</summary>
+    public ImmutableArray<Located<string>> ListOf(string key, params ImmutableArray<string> words)
+    {
+        var list = List(key, $"[{words[0]}]");
+        foreach (var word in list.Where(w => !words.Contains(w.Value)))
+            Findings.Add(Names.NotInList(word, $"`{key}` of {What}", words));
+        return [.. list.Where(w => words.Contains(w.Value))];
+    }
+
     /// <summary>Words or texts, in square brackets or one a line; a single word is a list of one.</summary>
     public ImmutableArray<Located<string>> List(string key, string example = "[a, b]")
     {
@@ -80,36 +89,39 @@ public sealed partial class Fields
         return [];
     }
 
-    /// <summary>Names and texts below a key: <c>brake-face: in front of …</c></summary>
-    public ImmutableArray<(Located<string> Name, Located<string> Text)> Pairs(string key, string example)
-    {
-        if (MapOf(key, example) is not { } map)
-            return [];
-        return [.. map.Entries.Select(e => (e.Key, TextOf(e, "a text", example))).Where(p => p.Item2 is not null).Select(p => (p.Key, p.Item2!.Value))];
-    }
-
     /// <summary>The keys below a key.</summary>
     public Fields? Below(string key, string what, string example) => MapOf(key, example) is { } map ? new Fields(map, what, Findings) : null;
 
-    /// <summary>Things declared below a key, each under its name with keys of its own.</summary>
-    public IEnumerable<T> Each<T>(string key, string example, Func<Located<string>, Fields, T> make)
+    /// <summary>Things declared below a key, each under its name with keys of its own. Each may name its <c>basis</c>.</summary>
+    /// <param name="key">The section.</param>
+    /// <param name="example">What one thing looks like.</param>
+    /// <param name="make">Makes one of name and keys.</param>
+    /// <param name="shortFor">The key that a value without keys stands for: <c>engine: [stopped, running]</c> is its <c>values</c>.</param>
+    public IEnumerable<T> Each<T>(string key, string example, Func<Located<string>, Fields, T> make, string? shortFor = null)
     {
-        if (MapOf(key, example) is not { } map)
-            yield break;
-        foreach (var entry in map.Entries)
+        foreach (var entry in MapOf(key, example)?.Entries ?? [])
         {
             if (!Names.Usable(entry.Key, Findings))
                 continue;
-            if (entry.Value is not DataMap own)
+            if (OwnKeys(entry, shortFor) is not { } own)
             {
-                WrongKind(entry, Kind(entry.Value), "a list of its facts, each `key: value`", example);
+                WrongKind(entry, Kind(entry.Value), "a list of its facts, each `key: value`,", example);
                 continue;
             }
             var fields = new Fields(own, entry.Key.Value, Findings);
             yield return make(entry.Key, fields);
+            fields.Text("basis");
             fields.Done();
         }
     }
+
+    private static DataMap? OwnKeys(DataEntry entry, string? shortFor) => entry.Value switch
+    {
+        DataMap map => map,
+        DataText { Text: "" } => null,
+        _ when shortFor is not null => new DataMap([new DataEntry(entry.Key.As(shortFor), entry.Value)], entry.Value.At),
+        _ => null,
+    };
 
     /// <summary>Reports keys that nobody asked for, and those that must be there.</summary>
     public void Done(params ImmutableArray<string> required)

@@ -1,0 +1,34 @@
+using Witnessmark.Language.Model;
+using Witnessmark.Language.Text;
+
+namespace Witnessmark.Reading.References;
+
+/// <summary>Names in readings, tests and hazards, of a data sheet or of a procedure's own.</summary>
+internal sealed class OwnItemsCheck(NameCheck names)
+{
+    public void Check(Items<ReadingItem> readings, Items<TestItem> tests, Items<Hazard> hazards)
+    {
+        foreach (var of in readings.Select(r => r.Of).OfType<Located<string>>())
+            names.Must(of, NameKind.Part, "of");
+        foreach (var reading in tests.SelectMany(t => t.Readings))
+            names.Must(reading, NameKind.Reading, "readings");
+        foreach (var hazard in hazards)
+        {
+            if (hazard.Zone is { } zone)
+                names.Must(zone, NameKind.Zone, "zone");
+            foreach (var work in hazard.MetBy)
+                names.Must(work.Value.Thing, Meeting(work.Value.Verb), work.Value.Verb.Spelled());
+        }
+    }
+
+    private static NameKind Meeting(FactWord verb) => verb switch
+    {
+        FactWord.Lift or FactWord.Land => NameKind.Load,
+        FactWord.Drain or FactWord.Fill => NameKind.Space,
+        FactWord.Test => NameKind.Test,
+        FactWord.Measure or FactWord.Inspect => NameKind.Reading,
+        FactWord.Place or FactWord.Recover => NameKind.Placed,
+        FactWord.Loosen or FactWord.Snug or FactWord.Tighten => NameKind.Fasteners,
+        _ => NameKind.Handled,
+    };
+}

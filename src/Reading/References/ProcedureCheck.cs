@@ -1,0 +1,118 @@
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Model;
+using Witnessmark.Language.Text;
+using Witnessmark.Reading.Faults;
+
+namespace Witnessmark.Reading.References;
+
+/// <summary>Holds all names of one procedure against what is declared.</summary>
+internal sealed class ProcedureCheck
+{
+    private readonly Scope _scope;
+    private readonly NameCheck _names;
+
+    private ProcedureCheck(Scope scope, FindingList findings)
+    {
+        _scope = scope;
+        _names = new NameCheck(NameBook.Of(scope), name => scope.Parameter(name) is { } p ? PerformCheck.KindOf(p.Kind.Value) : null, findings);
+    }
+
+    public static void Check(Scope scope, FindingList findings)
+    {
+        var check = new ProcedureCheck(scope, findings);
+        check.FrontMatter();
+        // without its machine every name would be unknown: one cause, one finding
+        if (scope.Procedure.Machine is not null && scope.Machine is null)
+            return;
+        foreach (var part in scope.Procedure.Parts)
+            check.Part(part);
+    }
+
+    private void FrontMatter()
+    {
+        var procedure = _scope.Procedure;
+        if (procedure.Machine is { } machine)
+            _names.Must(machine, NameKind.Machine, "machine");
+        foreach (var list in procedure.UsesTools)
+            _names.Must(list, NameKind.ToolList, "uses-tools");
+        foreach (var role in procedure.Crew.Select(c => c.Role))
+            if (_scope.Library.Workshop.Roles.Count > 0 && !_scope.IsRole(role.Value))
+                _names.Findings.Add(UnknownRole(role));
+        foreach (var pin in procedure.Uses)
+            Pin(pin);
+        new OwnItemsCheck(_names).Check(procedure.Readings, procedure.Tests, procedure.Hazards);
+    }
+
+    private Finding UnknownRole(Located<string> role) => new(
+        StepFaults.NameUnknown,
+        role.At,
+        $"The role `{role.Value}` is not one of the workshop's.",
+        "What a role may do is written once, in the workshop file; an unknown role may do anything.",
+        NearMiss.Of(role.Value, _scope.Library.Workshop.Roles.Names) is { } near ? $"Did you mean `{near}`?" : $"Its roles are {Data.Shown.Or(_scope.Library.Workshop.Roles.Names)}.");
+
+    private void Pin(Pin pin)
+    {
+        var known = _names.Must(pin.Procedure, NameKind.Procedure, "uses");
+        if (known.IsEmpty || _scope.Library.Procedure(pin.Procedure.Value)?.Version is not { } version || version.Value == pin.Version.Value)
+            return;
+        _names.Findings.Add(
+            StepFaults.PinDiffers,
+            pin.Version.At,
+            $"{pin.Procedure.Value} is pinned at {pin.Version.Value}, and the workshop has {version.Value}.",
+            "This procedure was read and approved with another version of those steps.",
+            $"Read what has changed in {pin.Procedure.Value}, then write `{pin.Procedure.Value}: {version.Value}`.",
+            new FurtherPlace(version.At, $"the workshop has {version.Value}"));
+    }
+
+    private void Part(ProcedurePart part)
+    {
+        Facts(part.Facts, []);
+        foreach (var section in part.Sections)
+        {
+            Facts(section.Facts, Loops(part.Facts));
+            foreach (var message in section.Messages)
+                Hazard(message);
+            foreach (var step in section.Steps)
+            {
+                foreach (var message in step.Messages)
+                    Hazard(message);
+                Facts(step.Facts, [.. Loops(part.Facts), .. Loops(section.Facts), .. Loops(step.Facts)]);
+                StepNames(part, step);
+            }
+        }
+    }
+
+    private static string[] Loops(IEnumerable<Fact> facts) => [.. facts.Select(f => f.Value).OfType<Loop>().Select(l => l.Kind.Value)];
+
+    private void Facts(IEnumerable<Fact> facts, IReadOnlyCollection<string> loops)
+    {
+        var check = new FactCheck(_scope, _names, new PlaceCheck(_names, loops));
+        foreach (var fact in facts)
+            check.Check(fact);
+    }
+
+    private void Hazard(SafetyMessage message)
+    {
+        if (message.Hazard is { } hazard)
+            _names.Must(hazard, NameKind.Hazard, "hazard");
+    }
+
+    /// <summary><c>again-from</c> and <c>checks</c> name a step of the same part.</summary>
+    private void StepNames(ProcedurePart part, Step step)
+    {
+        var slugs = part.Steps.Select(s => s.Slug).ToList();
+        var named = step.Facts.Select(f => (f.Word, f.Value) switch
+        {
+            (FactWord.Checks, NameList { Names: [var one, ..] }) => one,
+            (FactWord.AgainFrom, AgainFrom again) => again.Step,
+            _ => (Located<string>?)null,
+        });
+        foreach (var name in named.OfType<Located<string>>().Where(n => !slugs.Contains(n.Value)))
+            _names.Findings.Add(
+                StepFaults.NameUnknown,
+                name.At,
+                $"No step of this part is named `{name.Value}`.",
+                "Whoever follows the sheet would look for a step that is not there.",
+                NearMiss.Of(name.Value, slugs) is { } near ? $"Did you mean `{near}`?" : "Write the step's name in lower case with hyphens, without its last stop.");
+    }
+}
