@@ -20,7 +20,6 @@ public static class RuleSet
     public static readonly ImmutableArray<Rule> All =
     [
         // steps
-        Rule.Of<ReadingWithoutConsequence>(),
         Rule.Of<SectionTooLong>(),
         Rule.Of<StepNameForbids>(),
         Rule.Of<StepNameNoOrder>(),
@@ -109,7 +108,6 @@ public static class RuleSet
         Rule.OfBoth<ReadingKindsDiffer>(),
         Rule.OfBoth<ResolutionTooCoarse>(),
         // people
-        Rule.Of<AnswerWithoutValue>(),
         Rule.Of<CallWithoutAnswer>(),
         Rule.Of<CheckerDidTheWork>(),
         Rule.Of<LiftOnePerson>(),
@@ -124,7 +122,6 @@ public static class RuleSet
         Rule.Of<ApprovalUnsigned>(),
         Rule.Of<ApproverIsAuthor>(),
         Rule.Of<ApproverOutOfRole>(),
-        Rule.Of<AuthorMissing>(),
         Rule.Of<BasisMissing>(),
         Rule.Of<DraftPerformed>(),
         Rule.Of<PositionUnknown>(),

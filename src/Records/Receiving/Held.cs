@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using Witnessmark.Language.Model;
+using Witnessmark.Language.Text;
+using Witnessmark.Records.Hashing;
+using Witnessmark.Records.Sheets;
+
+namespace Witnessmark.Records.Receiving;
+
+/// <summary>A hash that was released at some time, from the workshop's register.</summary>
+public sealed record ReleasedHash(string Procedure, string Version, string Hex);
+
+/// <summary>A sign-off laid beside what was printed: what every reason looks at.</summary>
+/// <param name="Plan">Null when the procedure or its part is not in this workshop.</param>
+/// <param name="Hash">Of the procedure as it stands here.</param>
+/// <param name="Released">Hashes of other versions, for saying which one was worked from.</param>
+public sealed record Held(SignOff SignOff, Library Library, SheetPlan? Plan, ProcedureHash? Hash, ImmutableArray<ReleasedHash> Released)
+{
+    public Procedure? Procedure => Plan?.Procedure;
+
+    /// <summary>What must be there, in printed order.</summary>
+    public ImmutableArray<SheetEntry> Asked { get; } = Plan is null ? [] : SheetEntries.Of(Plan);
+
+    /// <summary>What is there and can be told to be a step of the sheet; of two for one step the first.</summary>
+    public ImmutableArray<HeldEntry> Entries { get; private init; } = [];
+
+    public static Held Of(SignOff signOff, Library library, ImmutableArray<ReleasedHash> released)
+    {
+        var procedure = signOff.Procedure is { } id ? library.Procedure(id.Value) : null;
+        var part = signOff.Part?.Value;
+        if (procedure is null || (part is not null && procedure.Part(part) is null))
+            return new Held(signOff, library, null, null, released);
+        var plan = SheetPlanner.Plan(library.ScopeOf(procedure), part);
+        var held = new Held(signOff, library, plan, ProcedureHash.Of(library, procedure), released);
+        return held with { Entries = [.. Matched(held)] };
+    }
+
+    /// <summary>Every value that was written for a kind of ask; empty ones are not written.</summary>
+    public IEnumerable<Answer<T>> Answers<T>()
+        where T : Ask =>
+        from entry in Entries
+        from ask in entry.Asked.Step.Asks.OfType<T>()
+        let value = entry.Entry.Find(ask.Key)
+        where !Typed.IsEmpty(value)
+        select new Answer<T>(entry, ask, value!);
+
+    private static IEnumerable<HeldEntry> Matched(Held held)
+    {
+        var byCode = held.Asked.ToDictionary(a => a.Step.Code.ToString(), StringComparer.Ordinal);
+        return held.SignOff.Entries
+            .Where(e => byCode.ContainsKey(e.Step.Value))
+            .DistinctBy(e => e.Step.Value, StringComparer.Ordinal)
+            .Select(e => new HeldEntry(byCode[e.Step.Value], e));
+    }
+}
+
+public sealed record HeldEntry(SheetEntry Asked, SignOffEntry Entry)
+{
+    public Located<string>? By => Typed.Text(Entry.Find(EntryKeys.By));
+
+    public Located<string>? CheckedBy => Typed.Text(Entry.Find(EntryKeys.CheckedBy));
+
+    public Located<string>? At => Typed.Text(Entry.Find(EntryKeys.At));
+
+    /// <summary>A guarded step that did not apply, with the reason.</summary>
+    public bool NotDone => Asked.Step.Guarded && !Typed.IsEmpty(Entry.Find(EntryKeys.NotDone));
+
+    /// <summary><c>step 2, Measure each friction disc</c></summary>
+    public string Says => Asked.Says;
+}
+
+public sealed record Answer<T>(HeldEntry Entry, T Ask, DataNode Value)
+    where T : Ask;

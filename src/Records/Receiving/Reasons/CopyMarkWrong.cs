@@ -1,0 +1,31 @@
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Text;
+using Witnessmark.Records.Issuing;
+
+namespace Witnessmark.Records.Receiving.Reasons;
+
+/// <summary>The set mark is worked out again from what the blank says that it is for.</summary>
+public sealed class CopyMarkWrong : IReason
+{
+    public static RuleInfo Info { get; } = ReasonInfo.Fault("copy-mark-wrong");
+
+    public static void Check(Held held, FindingList findings)
+    {
+        var s = held.SignOff;
+        // missing ones are head-missing's; with another hash there is no right mark
+        if (held.Hash is not { } hash || s.Hash is not { } typed || !hash.IsBegunBy(typed.Value) || s.Copy is not { } copy)
+            return;
+        if (s is not { Unit: { } unit, Serial: { } serial, Place: { } place, Issued: { } issued, IssuedBy: { } by })
+            return;
+        if (Of(copy) == SetMark.Of(hash.Hex, unit.Value, serial.Value, place.Value, issued.Value, by.Value))
+            return;
+        findings.Add(
+            Info,
+            copy.At,
+            $"Set mark {copy.Value} does not belong to unit {unit.Value}, serial {serial.Value}, {place.Value}, issued {issued.Value} by {by.Value}.",
+            "Either the readings of one wheel end were typed into the blank of another, or a line of the head was changed by hand.",
+            "Compare the mark in the corner of the paper with this one, then the head, line by line. Type it again in the blank that was made with this paper.");
+    }
+
+    private static string Of(Located<string> mark) => mark.Value.Trim().ToUpperInvariant();
+}

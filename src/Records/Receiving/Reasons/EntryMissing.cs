@@ -1,0 +1,25 @@
+using Witnessmark.Language.Findings;
+
+namespace Witnessmark.Records.Receiving.Reasons;
+
+/// <summary>Steps without an entry, said once.</summary>
+public sealed class EntryMissing : IReason
+{
+    public static RuleInfo Info { get; } = ReasonInfo.Query("entry-missing");
+
+    public static void Check(Held held, FindingList findings)
+    {
+        var there = held.Entries.Select(e => e.Asked).ToHashSet();
+        var missing = held.Asked.Where(a => !there.Contains(a)).ToList();
+        if (missing.Count == 0)
+            return;
+        findings.Add(
+            Info,
+            Head.PlaceOf(held.SignOff, "entries"),
+            missing.Count == 1
+                ? $"There is no entry for {missing[0].Says}."
+                : $"{Say.Number(missing.Count)} of {Say.Number(held.Asked.Length)} entries are missing: steps {Say.List(missing.Select(m => m.Step.Code.Plain))}.",
+            "A step without an entry counts as not done.",
+            "Type them from the paper. If the paper is empty there too, the step is still to be done.");
+    }
+}

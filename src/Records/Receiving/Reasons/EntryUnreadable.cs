@@ -1,0 +1,37 @@
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Quantities;
+using Witnessmark.Language.Text;
+using Witnessmark.Records.Sheets;
+
+namespace Witnessmark.Records.Receiving.Reasons;
+
+/// <summary>A value that is no number where a number belongs. It is not guessed.</summary>
+public sealed class EntryUnreadable : IReason
+{
+    public static RuleInfo Info { get; } = ReasonInfo.Fault("entry-unreadable");
+
+    public static void Check(Held held, FindingList findings)
+    {
+        foreach (var answer in held.Answers<CountAsk>().Where(a => Typed.Count(a.Value) is null))
+            Add(findings, answer.Value.At, answer.Ask.Key, Typed.Text(answer.Value)?.Value ?? "a list", "a whole number", "9");
+        foreach (var answer in held.Answers<PassAsk>().Where(a => Typed.Count(a.Value) is null))
+            Add(findings, answer.Value.At, answer.Ask.Key, Typed.Text(answer.Value)?.Value ?? "a list", "a whole number", "4");
+        foreach (var answer in held.Answers<WorkedAsk>().Where(a => Unreadable(a.Value)))
+            Add(findings, answer.Value.At, answer.Ask.Key, Typed.Text(answer.Value)?.Value ?? "a list", "a number and its unit", "3.24 mm");
+        foreach (var answer in held.Answers<ReadingAsk>())
+            foreach (var row in answer.Rows().Where(r => r.Unclear is not null))
+                Add(findings, row.At, answer.Name(row), row.Unclear!, "readings as the gauge shows them", "5.02 5.01 5.02 mm");
+    }
+
+    /// <summary>A missing or wrong unit is reading-unit's.</summary>
+    private static bool Unreadable(DataNode value) =>
+        Typed.Text(value) is not { } text ||
+        QuantityReader.Quantity(text.Value).Fault is { Problem: not (QuantityProblem.BareNumber or QuantityProblem.UnknownUnit) };
+
+    private static void Add(FindingList findings, Location at, string key, string written, string belongs, string example) => findings.Add(
+        Info,
+        at,
+        Say.Sentence($"{Say.Name(key)} is {written}, which cannot be read as {belongs}."),
+        "A decimal comma, a letter O for a zero or two numbers run together can be read in two ways; a guess would stand in the record as a measurement.",
+        $"Type it as on the paper, with a decimal point: {example}.");
+}

@@ -1,0 +1,44 @@
+using Witnessmark.Language.Findings;
+using Witnessmark.Records.Sheets;
+
+namespace Witnessmark.Records.Receiving.Reasons;
+
+/// <summary>Empty lines of an entry, said once an entry.</summary>
+public sealed class EntryValueMissing : IReason
+{
+    public static RuleInfo Info { get; } = ReasonInfo.Query("entry-value-missing");
+
+    public static void Check(Held held, FindingList findings)
+    {
+        foreach (var entry in held.Entries)
+        {
+            var misspelt = entry.Entry.Values.Select(v => NearMiss.Of(v.Key.Value, entry.Asked.Keys)).ToHashSet();
+            // a line under a misspelt key is not missing: entry-key-unknown says so
+            var missing = Missing(entry).Where(k => !misspelt.Contains(k) || entry.Entry.Find(k) is not null).ToList();
+            if (missing.Count == 0)
+                continue;
+            findings.Add(
+                Info,
+                entry.Entry.Step.At,
+                Say.Sentence($"{entry.Says} has no {Say.List(missing.Select(Say.Name))} yet."),
+                "A line left empty says that nobody has looked, counted or signed.",
+                "Type what stands on the paper. If it is empty there too, do it on the machine first.");
+        }
+    }
+
+    /// <summary>Whether the entry is there with everything that is asked.</summary>
+    internal static bool IsGiven(Held held, SheetEntry asked) =>
+        held.Entries.FirstOrDefault(e => e.Asked == asked) is { } entry && !Missing(entry).Any();
+
+    private static IEnumerable<string> Missing(HeldEntry entry)
+    {
+        if (entry.NotDone)
+            return [];
+        IEnumerable<string> asked = entry.Asked.Step.Asks.Select(a => a.Key);
+        if (entry.Asked.AsksBy)
+            asked = asked.Append(EntryKeys.By);
+        if (entry.Asked.AsksAt)
+            asked = asked.Append(EntryKeys.At);
+        return asked.Where(k => Typed.IsEmpty(entry.Entry.Find(k)));
+    }
+}

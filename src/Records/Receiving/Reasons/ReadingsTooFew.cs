@@ -1,0 +1,36 @@
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Text;
+using Witnessmark.Records.Sheets;
+
+namespace Witnessmark.Records.Receiving.Reasons;
+
+/// <summary>Boxes left empty in a grid of readings.</summary>
+public sealed class ReadingsTooFew : IReason
+{
+    public static RuleInfo Info { get; } = ReasonInfo.Query("readings-too-few");
+
+    public static void Check(Held held, FindingList findings)
+    {
+        foreach (var answer in held.Answers<ReadingAsk>())
+        {
+            var rows = answer.Rows().ToList();
+            if (rows.Any(r => r.Unclear is not null))
+                continue;
+            if (answer.Ask.Pieces is not [""] && answer.Value is not DataMap)
+                Add(findings, answer, answer.Value.At, $"{Say.Name(answer.Ask.Key)} is in one line; the sheet has a row for each of {Rows(answer.Ask)}.");
+            else if (answer.Ask.Pieces.Except(rows.Select(r => r.Piece)).ToList() is { Count: > 0 } missing)
+                Add(findings, answer, answer.Value.At, $"{Say.Name(answer.Ask.Key)} of {Say.List(missing)} is missing.");
+            foreach (var row in rows.Where(r => !answer.Ask.Reading.UpToPoints && r.Numbers.Length < answer.Ask.Points))
+                Add(findings, answer, row.At, $"{answer.Name(row)} has {Say.Of(row.Numbers.Length, "reading")}; the sheet has {Say.Number(answer.Ask.Points)} boxes.");
+        }
+    }
+
+    private static string Rows(ReadingAsk ask) => $"{ask.Pieces[0]} to {ask.Pieces[^1]}";
+
+    private static void Add(FindingList findings, Answer<ReadingAsk> answer, Location at, string found) => findings.Add(
+        Info,
+        at,
+        Say.Sentence(found),
+        "One place shows neither a taper nor a dished plate; the worst place of the worst piece decides.",
+        $"Type the rest from the paper, one row a piece as in the blank. Empty there too: measure it ({answer.Entry.Says}).");
+}
