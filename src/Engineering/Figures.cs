@@ -8,14 +8,18 @@ public static class Figures
 {
     private const int MostDecimals = 12;
 
-    /// <summary>With so many figures, 97.53 kN and 130.0 kN with four; whole numbers keep all theirs.</summary>
-    public static Quantity ToFigures(this Quantity quantity, int figures) => quantity.RoundedTo(Decimals(quantity.Number, figures));
+    /// <summary>With at most so many figures: 97.53 kN and 130.0 kN with four. Whole numbers keep all theirs, and none gets decimals it has not.</summary>
+    public static Quantity ToFigures(this Quantity quantity, int figures) =>
+        quantity.RoundedTo(Math.Min(quantity.Decimals, Decimals(quantity.Number, figures)));
 
     /// <summary>A share as percent: <c>102 %</c>, or <c>94.7 %</c> with one decimal.</summary>
     public static string Percent(decimal share, int decimals = 0) => $"{Fixed(share * 100, decimals)} %";
 
     internal static string Fixed(decimal number, int decimals) =>
         Math.Round(number, decimals, MidpointRounding.AwayFromZero).ToString($"F{decimals}", CultureInfo.InvariantCulture);
+
+    /// <summary>With a proper minus sign, as it stands in a line.</summary>
+    internal static string Signed(Quantity quantity) => quantity.ToString().Replace('-', '−');
 
     internal static string Plain(decimal number) => number.ToString("0.############", CultureInfo.InvariantCulture);
 

@@ -59,8 +59,12 @@ internal readonly record struct Amount(decimal Number, Unit? Unit, int Decimals,
         if (unit is null && dimension != Dimension.None)
             return null;
         var result = unit is null ? number * factor : number * factor / unit.Factor;
-        return new Amount(result, unit, Math.Max(Math.Max(Decimals, other.Decimals), new Quantity(result, UnitTable.Get("%")).ToFigures(FiguresOfProduct).Decimals), unit is { Offset: not 0 });
+        return new Amount(result, unit, DecimalsOf(result, Math.Max(Decimals, other.Decimals)), unit is { Offset: not 0 });
     }
+
+    /// <summary>As many as the parts have, more when that would be less than three figures.</summary>
+    private static int DecimalsOf(decimal number, int least) =>
+        Figures.Trimmed(new Quantity(number, UnitTable.Get("%")).ToFigures(FiguresOfProduct), 0).Decimals is var own && own > least ? own : least;
 
     /// <summary>The unit that takes the number as it is, or the first of its dimension.</summary>
     private static Unit? UnitFor(Dimension dimension, decimal factor)

@@ -41,8 +41,8 @@ public sealed class Formula
             return run.Fault!;
         var value = amount.ToQuantity();
         if (round is { } step && Rounding.ToStep(value, step) is { } rounded)
-            return new Worked<Quantity>(rounded, $"{FormulaLine.Of(_root, run)} = {rounded}");
-        return new Worked<Quantity>(value, $"{FormulaLine.Of(_root, run)} = {amount.Shown}");
+            return new Worked<Quantity>(rounded, $"{FormulaLine.Of(_root, run)} = {Figures.Signed(rounded)}");
+        return new Worked<Quantity>(value, $"{FormulaLine.Of(_root, run)} = {Figures.Signed(amount.Shown)}");
     }
 
     /// <summary>The unit of the result before anything is measured, or what is wrong with kinds and names.</summary>

@@ -67,8 +67,7 @@ internal sealed class FormulaReader
             case TokenKind.Open:
                 return Bracket();
             case TokenKind.Sign when token.Sign == '−':
-                Take();
-                return Single() is { } inner ? new Negative(inner, token.At.Cover(inner.At)) : null;
+                return Minus();
             default:
                 return Fail(FormulaProblem.ValueMissing, token.At, token.Kind == TokenKind.End ? "the formula ends where a value belongs" : $"a value is missing before {Written(token)}");
         }
@@ -98,6 +97,16 @@ internal sealed class FormulaReader
             return null;
         }
         return named with { Gathering = gathering, At = first.At.Cover(named.At) };
+    }
+
+    private FormulaNode? Minus()
+    {
+        var sign = Take();
+        if (++_depth > Deepest)
+            return Fail(FormulaProblem.TooLong, sign.At, $"more than {Deepest} minus signs stand in a row");
+        var inner = Single();
+        _depth--;
+        return inner is null ? null : new Negative(inner, sign.At.Cover(inner.At));
     }
 
     private FormulaNode? Bracket()

@@ -24,7 +24,8 @@ public sealed record Judgement(ImmutableArray<JudgedValue> Values)
     {
         if (Measured.Of(item, rows) is not { } measured || ValuesOf(item.Judge?.Value ?? "each", measured) is not { } values)
             return null;
-        return new Judgement([.. values.Select(v => new JudgedValue(v, BandOf(item, v)))]);
+        var apart = item.Judge?.Value == "spread";
+        return new Judgement([.. values.Select(v => new JudgedValue(v, BandOf(item, v, apart)))]);
     }
 
     private static ImmutableArray<Quantity>? ValuesOf(string judge, Measured measured) => judge switch
@@ -38,11 +39,15 @@ public sealed record Judgement(ImmutableArray<JudgedValue> Values)
         _ => null,
     };
 
-    private static string? BandOf(ReadingItem item, Quantity value)
+    private static string? BandOf(ReadingItem item, Quantity value, bool apart)
     {
         foreach (var band in item.Bands)
-            if (band.Range.Value.Unit.SameKindAs(value.Unit) && band.Range.Value.Contains(value))
+            if (band.Range.Value is var range && range.Unit.SameKindAs(value.Unit) && range.Contains(apart ? Apart(value, range.Unit) : value))
                 return band.Name.Value;
         return null;
     }
+
+    /// <summary>A difference in another unit: 9 °F apart is 5 °C apart.</summary>
+    private static Quantity Apart(Quantity spread, Unit unit) =>
+        spread.Unit == unit ? spread : new Quantity(spread.Number * spread.Unit.Factor / unit.Factor, unit);
 }

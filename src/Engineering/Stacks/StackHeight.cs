@@ -28,7 +28,7 @@ public sealed record StackHeight(Worked<Quantity> Height, Worked<Quantity> Clear
         var decimals = cavity.Target.Decimals;
         return new StackHeight(
             new(height, $"{sum} = {Figures.Trimmed(height, decimals)}"),
-            new(clearance, $"{cavity.Target.NumberText} − ({sum}) = {Figures.Trimmed(clearance, decimals)}"),
+            new(clearance, $"{cavity.Target.NumberText} − ({sum}) = {Figures.Signed(Figures.Trimmed(clearance, decimals))}"),
             Worst(cavity, shares, unit),
             Likely(cavity, shares, unit));
     }
@@ -46,25 +46,25 @@ public sealed record StackHeight(Worked<Quantity> Height, Worked<Quantity> Clear
         var clearance = cavityMean with { Number = cavityMean.Number - height.Number };
         var decimals = thicknesses.Max(t => t.Decimals);
         var cavity = Figures.Fixed(cavityMean.Number, decimals);
-        return new(clearance, $"{cavity} − {Figures.Fixed(height.Number, decimals)} = {clearance.RoundedTo(decimals)}");
+        return new(clearance, $"{cavity} − {Figures.Fixed(height.Number, decimals)} = {Figures.Signed(clearance.RoundedTo(decimals))}");
     }
 
     private static Worked<Quantity> Worst(Toleranced cavity, ImmutableArray<StackShare> shares, Unit unit)
     {
-        var worst = new Quantity(Off(cavity, unit) + shares.Sum(s => s.Count * Off(s.Thickness, unit)), unit);
-        var sum = string.Join(" + ", shares.Select(s => $"{s.Count} × {Figures.Plain(Off(s.Thickness, unit))}"));
-        return new(worst, $"{Figures.Plain(Off(cavity, unit))} + {sum} = ± {worst.ToFigures(3)}");
+        var worst = new Quantity(Off(cavity, unit).Number + shares.Sum(s => s.Count * Off(s.Thickness, unit).Number), unit);
+        var sum = string.Join(" + ", shares.Select(s => $"{s.Count} × {Off(s.Thickness, unit).NumberText}"));
+        return new(worst, $"{Off(cavity, unit).NumberText} + {sum} = ± {worst.ToFigures(3)}");
     }
 
     private static Worked<Quantity> Likely(Toleranced cavity, ImmutableArray<StackShare> shares, Unit unit)
     {
         var squares = Square(Off(cavity, unit)) + shares.Sum(s => s.Count * Square(Off(s.Thickness, unit)));
         var likely = new Quantity((decimal)Math.Sqrt((double)squares), unit);
-        var sum = string.Join(" + ", shares.Select(s => $"{s.Count} × {Figures.Plain(Off(s.Thickness, unit))}²"));
-        return new(likely, $"√({Figures.Plain(Off(cavity, unit))}² + {sum}) = ± {likely.ToFigures(2)}");
+        var sum = string.Join(" + ", shares.Select(s => $"{s.Count} × {Off(s.Thickness, unit).NumberText}²"));
+        return new(likely, $"√({Off(cavity, unit).NumberText}² + {sum}) = ± {likely.ToFigures(2)}");
     }
 
-    private static decimal Off(Toleranced length, Unit unit) => length.Tolerance is { } t ? Math.Abs(t.In(unit).Number) : 0;
+    private static Quantity Off(Toleranced length, Unit unit) => length.Tolerance?.In(unit) ?? new Quantity(0, unit);
 
-    private static decimal Square(decimal number) => number * number;
+    private static decimal Square(Quantity off) => off.Number * off.Number;
 }

@@ -34,7 +34,7 @@ public sealed record WearTravel(Worked<Quantity> Travel, Worked<Quantity> Allowe
         var travel = cavity.Target with { Number = cavity.Target.Number - worn.Sum(w => w.Number) };
         var allowed = overrun with { Number = overrun.Number - margin.In(overrun.Unit).Number };
         return new WearTravel(
-            new(travel, $"{cavity.Target.NumberText} − ({sum}) = {Figures.Trimmed(travel, decimals)}"),
+            new(travel, $"{cavity.Target.NumberText} − ({sum}) = {Figures.Signed(Figures.Trimmed(travel, decimals))}"),
             new(allowed.In(unit), $"{overrun.NumberText} − {margin.In(overrun.Unit).NumberText} = {allowed}"),
             travel with { Number = travel.Number + (cavity.Tolerance is { Unit.Kind: "length" } t ? t.In(unit).Number : 0) });
     }

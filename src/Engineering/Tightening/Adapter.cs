@@ -22,7 +22,7 @@ public static class Adapter
         var setting = torque with { Number = torque.Number * length.Number / reach };
         var e = extension.In(length.Unit).Number;
         var under = $"({Figures.Plain(length.Number)} + {Figures.Plain(e)}{CosineText(angle)})";
-        return new(setting, $"{torque} × {Figures.Plain(length.Number)} / {under} = {setting.ToFigures(3)}");
+        return new(setting, $"{torque.ToFigures(3)} × {Figures.Plain(length.Number)} / {under} = {setting.ToFigures(3)}");
     }
 
     /// <summary>Null also when the wrench has no length or the adapter no extension; an adapter without an angle is in line.</summary>

@@ -6,7 +6,7 @@ namespace Witnessmark.Engineering.Tightening;
 
 /// <summary>One pass round the bolts: what is aimed at, what is dialled, what the bolt gets.</summary>
 /// <param name="Number">From 1.</param>
-/// <param name="Aim">The pass's share of the target, at the bolt: <c>0.3 × 235 N·m = 70.5 N·m</c>.</param>
+/// <param name="Aim">The pass's share of the target, at the bolt: <c>30 % of 235 N·m = 70.5 N·m</c>.</param>
 /// <param name="Setting">What the wrench would have to say, through the adapter when there is one; in the wrench's unit.</param>
 /// <param name="Dial">The nearest mark of the wrench; null without a wrench or scale, or when no mark is near.</param>
 /// <param name="Gets">At the bolt with <paramref name="Dial"/>, in the target's unit; null without it.</param>
@@ -43,7 +43,7 @@ public static class Passes
         if (!Sensible.Positive(target.Target, "torque") || pass.Share is <= 0 or > 1)
             return null;
         var aim = target.Target with { Number = target.Target.Number * pass.Share };
-        var aimed = new Worked<Quantity>(aim, $"{Figures.Plain(pass.Share)} × {target.Target} = {aim.ToFigures(3)}");
+        var aimed = new Worked<Quantity>(aim, pass.Share == 1 ? $"{target.Target}" : $"{Percent(pass)} of {target.Target} = {aim.ToFigures(3)}");
         if (SettingFor(aimed, wrench, adapter) is not { } setting)
             return null;
         var dial = wrench is null ? null : Mark(setting.Value, wrench);
@@ -78,6 +78,8 @@ public static class Passes
             return null;
         return mark.CompareTo(low.Value) >= 0 && mark.CompareTo(high.Value) <= 0 ? mark : null;
     }
+
+    private static string Percent(TorquePass pass) => $"{Figures.Plain(pass.Share * 100)} %";
 
     private static Unit? ScaleUnit(Wrench? wrench) => wrench?.Scale?.Value.Unit is { Kind: "torque" } unit ? unit : null;
 

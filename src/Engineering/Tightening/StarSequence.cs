@@ -14,21 +14,20 @@ public static class StarSequence
 
     /// <summary>Every bolt once. Empty for a count below 3 or above 96.</summary>
     public static ImmutableArray<int> For(int bolts) =>
-        bolts is < FewestBolts or > MostBolts ? [] : [.. Order(bolts).Select(b => b + 1)];
+        bolts is < FewestBolts or > MostBolts ? [] : [.. (TurnsOn(bolts) ? Pairs(Mirrored(bolts / 2), bolts / 2) : Order(bolts)).Select(b => b + 1)];
 
     /// <summary>What is wrong with a written order for so many bolts, in the order met; empty when it may be used.</summary>
     public static ImmutableArray<SequenceFault> Problems(ImmutableArray<int> sequence, int bolts) => SequenceCheck.Of(sequence, bolts);
 
-    private static IEnumerable<int> Order(int bolts)
-    {
-        if (bolts % 2 == 1)
-            return OddCircle.Order(bolts);
-        var half = bolts / 2;
-        var first = Order(half);
-        // Of two lists that mirror each other, 10, 14, 18 … bolts use the one that turns on from the first bolt: 1 6 4 9, not
-        // 1 6 3 8. Six bolts cannot: it would put two neighbours in a row.
-        if (half % 2 == 1 && half > 3)
-            first = first.Select(b => (half - b) % half);
-        return first.SelectMany(b => new[] { b, b + half });
-    }
+    private static IEnumerable<int> Order(int bolts) => bolts % 2 == 1 ? OddCircle.Order(bolts) : Pairs(Order(bolts / 2), bolts / 2);
+
+    private static IEnumerable<int> Pairs(IEnumerable<int> first, int half) => first.SelectMany(b => new[] { b, b + half });
+
+    /// <summary>
+    /// 10, 14, 18 … bolts have two lists as good as each other, mirrored at bolt 1. Shops use 1 6 4 9 as well as 1 6 3 8; ours is
+    /// the first. Six bolts have one only: its mirror puts two neighbours in a row.
+    /// </summary>
+    private static bool TurnsOn(int bolts) => bolts % 4 == 2 && bolts > 6;
+
+    private static IEnumerable<int> Mirrored(int circle) => Order(circle).Select(b => (circle - b) % circle);
 }

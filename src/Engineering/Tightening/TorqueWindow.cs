@@ -10,6 +10,8 @@ namespace Witnessmark.Engineering.Tightening;
 /// </summary>
 /// <param name="ProofFraction">The share of proof load that is aimed at: the group's own, or 0.75 (reusable joints, common practice).</param>
 public sealed record TorqueWindow(
+    MetricThread Thread,
+    decimal NutFactor,
     Worked<Quantity> StressArea,
     Worked<Quantity> ProofLoad,
     Worked<Quantity> TProof,
@@ -37,6 +39,8 @@ public sealed record TorqueWindow(
         var preload = Part(fraction, proof.Value, 4);
         var atProof = Torque(nutFactor, thread, proof.Value);
         return new TorqueWindow(
+            thread,
+            nutFactor,
             area,
             proof,
             atProof,
@@ -50,6 +54,15 @@ public sealed record TorqueWindow(
     /// <summary>The share of proof load that a torque brings, were K exactly right; null when it is no torque.</summary>
     public decimal? ShareOfProof(Quantity torque) =>
         Sensible.Is(torque, "torque") ? torque.In(TProof.Value.Unit).Number / TProof.Value.Number : null;
+
+    /// <summary>The pull that a torque brings, were K exactly right: <c>235 N·m / (0.15 × 16 mm) = 97.92 kN</c>; null when it is no torque.</summary>
+    public Worked<Quantity>? PreloadAt(Quantity torque)
+    {
+        if (ShareOfProof(torque) is not { } share || !Sensible.Number(share))
+            return null;
+        var load = ProofLoad.Value with { Number = share * ProofLoad.Value.Number };
+        return new(load, $"{torque} / ({Figures.Plain(NutFactor)} × {Thread.Diameter}) = {load.ToFigures(4)}");
+    }
 
     public bool Contains(Quantity torque) =>
         Sensible.Is(torque, "torque") && torque.CompareTo(Low.Value) >= 0 && torque.CompareTo(High.Value) <= 0;
