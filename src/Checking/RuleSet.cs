@@ -20,6 +20,7 @@ public static class RuleSet
     public static readonly ImmutableArray<Rule> All =
     [
         // steps
+        Rule.Of<ReadingWithoutConsequence>(),
         Rule.Of<SectionTooLong>(),
         Rule.Of<StepNameForbids>(),
         Rule.Of<StepNameNoOrder>(),
@@ -35,7 +36,6 @@ public static class RuleSet
         Rule.Of<MessageWithoutAvoidance>(),
         Rule.Of<MessageWithoutConsequence>(),
         Rule.Of<MessageWithoutHazard>(),
-        Rule.Of<MessageWithoutNature>(),
         Rule.Of<NumberOnlyInMessage>(),
         Rule.Of<SignalWordUnknown>(),
         Rule.Of<SignalWordWrong>(),
@@ -87,7 +87,6 @@ public static class RuleSet
         Rule.OfSheet<StackClearanceTight>(),
         Rule.OfSheet<StackDisagreesWithParts>(),
         Rule.OfSheet<StackEndRubs>(),
-        Rule.OfSheet<StackEndUnnamed>(),
         Rule.OfSheet<StackEndsDiffer>(),
         Rule.OfSheet<StackFacingInward>(),
         Rule.OfSheet<StackFacingMissing>(),
@@ -109,6 +108,7 @@ public static class RuleSet
         Rule.OfBoth<ReadingKindsDiffer>(),
         Rule.OfBoth<ResolutionTooCoarse>(),
         // people
+        Rule.Of<AnswerWithoutValue>(),
         Rule.Of<CallWithoutAnswer>(),
         Rule.Of<CheckerDidTheWork>(),
         Rule.Of<LiftOnePerson>(),
@@ -119,16 +119,15 @@ public static class RuleSet
         // release
         Rule.Of<ApplicabilityMissing>(),
         Rule.Of<ApprovalMissing>(),
-        Rule.Of<ApprovalUndated>(),
-        Rule.Of<ApprovalUnsigned>(),
+        Rule.Of<ApprovalDateUnclear>(),
         Rule.Of<ApproverIsAuthor>(),
         Rule.Of<ApproverOutOfRole>(),
+        Rule.Of<AuthorMissing>(),
         Rule.Of<BasisMissing>(),
         Rule.Of<DraftPerformed>(),
+        Rule.Of<InitialsUnknown>(),
         Rule.Of<PositionUnknown>(),
-        Rule.Of<SerialsBackward>(),
         Rule.Of<SerialsOutsideMachine>(),
-        Rule.Of<VersionUnreadable>(),
     ];
 
     /// <summary>Holds every rule against every sheet and procedure.</summary>

@@ -33,6 +33,11 @@ internal static class Words
         "your hands hand fingers feet watch watches jewellery jewelry clothing",
         "las sus manos dedos pies reloj relojes anillos joyas ropa");
 
+    /// <summary>Words that can be said without looking.</summary>
+    public static readonly WordList Empty = new(
+        "ok okay yes done good fine checked ready right roger all is it",
+        "ok vale sí si listo lista bien hecho hecha correcto correcta todo está es");
+
     /// <summary>Beginnings of words that say what happens to people or to the machine.</summary>
     public static readonly string[] HarmEnglish =
     [

@@ -14,7 +14,7 @@ public sealed class MessageWithoutConsequence : IProcedureRule
         var harm = scope.IsSpanish() ? Words.HarmSpanish : Words.HarmEnglish;
         foreach (var message in scope.Procedure.Messages())
         {
-            // no words at all: said once, by message-without-nature
+            // no words at all: said by the reader
             if (string.IsNullOrWhiteSpace(message.Nature.Value))
                 continue;
             var words = message.Nature.Value.Words().Concat(message.Rest.Plain().Words());

@@ -14,7 +14,7 @@ public sealed class StepTooLong : IProcedureRule
         var limit = scope.Library.Workshop.Limits.StepWords;
         foreach (var step in scope.Procedure.Steps)
         {
-            var words = step.Name.Value.Words().Length + step.Text.Plain().Words().Length;
+            var words = step.Name.Value.WordCount() + step.Text.Plain().WordCount();
             // within the limit of the house
             if (words <= limit)
                 continue;

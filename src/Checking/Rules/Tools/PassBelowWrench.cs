@@ -22,8 +22,8 @@ public sealed class PassBelowWrench : IProcedureRule
             if (!range.Value.Contains(use.Setting))
                 continue;
             var first = Passes.Plan(use.Torque, use.Passes(scope), use.Wrench, use.Job.Adapter)
-                .FirstOrDefault(p => p.Setting.Value.CompareTo(lowest) < 0);
-            // every pass can be set
+                .FirstOrDefault(p => p.Dial is null && p.Setting.Value.CompareTo(lowest) < 0);
+            // every pass can be set, or is so near the lowest mark that this is its nearest
             if (first is null)
                 continue;
             findings.Add(

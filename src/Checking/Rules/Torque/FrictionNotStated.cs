@@ -25,7 +25,7 @@ public sealed class FrictionNotStated : ISheetRule
                 Info,
                 torque.At,
                 $"{group.Id.Value} get {torque.Value}, but {Missing(group)} not stated.",
-                "Nine tenths of a torque go into friction. The same torque on oiled threads pulls a bolt a third further than on dry ones.",
+                "Nine tenths of a torque go into friction. The same torque on oiled threads pulls a bolt a fifth to a third further than on dry ones.",
                 PutRight(group),
                 new FurtherPlace(group.Id.At, "the group"));
         }

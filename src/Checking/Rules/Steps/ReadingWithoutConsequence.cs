@@ -1,0 +1,61 @@
+using Witnessmark.Checking.Wording;
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Model;
+using Witnessmark.Language.Text;
+
+namespace Witnessmark.Checking.Rules.Steps;
+
+/// <summary>Something is measured, and nothing says what happens when it is bad.</summary>
+public sealed class ReadingWithoutConsequence : IProcedureRule
+{
+    public static RuleInfo Info { get; } = new("reading-without-consequence", "Steps", Severity.Fault);
+
+    public static void Check(Scope scope, FindingList findings)
+    {
+        var asked = Asked(scope);
+        foreach (var step in scope.Procedure.Steps)
+            foreach (var name in step.Facts.SelectMany(Measured))
+            {
+                // only written down, or no such thing
+                if (Results(scope, name.Value) is not { Length: > 0 } results)
+                    continue;
+                // somebody acts on it
+                if (asked.Contains(name.Value))
+                    continue;
+                // it goes into a value or a test, and that one is looked after by itself
+                if (IsPartOfAnother(scope, name.Value))
+                    continue;
+                findings.Add(
+                    Info,
+                    name.At,
+                    $"{name.Value} is found out in step {step.Number} of {scope.Procedure.Id.Value}, but nothing says what happens when it is not good.",
+                    "A bad reading that changes nothing is written down, and the work goes on over it.",
+                    $"Add `stop-if: {name.Value} = …` with the results that must not go on (of {Say.And(results)}), or decide on it.");
+            }
+    }
+
+    private static HashSet<string> Asked(Scope scope) =>
+    [
+        .. scope.Procedure.ThingsAskedFor(),
+        // whoever performs it may act on it
+        .. scope.Library.Procedures.Where(p => p.Uses.Any(u => u.Procedure.Value == scope.Procedure.Id.Value)).SelectMany(p => p.ThingsAskedFor()),
+    ];
+
+    private static IEnumerable<Located<string>> Measured(Fact fact) =>
+        fact is { Word: FactWord.Measure or FactWord.Inspect or FactWord.Test or FactWord.WorkOut, Value: NameList names } ? names.Names : [];
+
+    private static string[] Results(Scope scope, string name)
+    {
+        if (scope.Reading(name) is { } reading)
+            return [.. reading.Results];
+        if (scope.Value(name) is { } value)
+            return value.Accept is null && value.AcceptAsClearanceOf is null ? [] : ["inside", "outside"];
+        return scope.Test(name) is null ? [] : ["passed", "failed"];
+    }
+
+    private static bool IsPartOfAnother(Scope scope, string name)
+    {
+        var done = scope.Procedure.Steps.SelectMany(s => s.Facts).SelectMany(Measured).Select(n => n.Value).ToHashSet(StringComparer.Ordinal);
+        return done.Any(d => scope.Test(d)?.Readings.Any(r => r.Value == name) == true || scope.Value(d)?.Formula?.Value.Split(' ', '(', ')').Contains(name) == true);
+    }
+}
