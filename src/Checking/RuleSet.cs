@@ -87,6 +87,7 @@ public static class RuleSet
         Rule.OfSheet<StackClearanceTight>(),
         Rule.OfSheet<StackDisagreesWithParts>(),
         Rule.OfSheet<StackEndRubs>(),
+        Rule.OfSheet<StackEndUnnamed>(),
         Rule.OfSheet<StackEndsDiffer>(),
         Rule.OfSheet<StackFacingInward>(),
         Rule.OfSheet<StackFacingMissing>(),

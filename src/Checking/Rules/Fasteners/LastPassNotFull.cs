@@ -21,9 +21,7 @@ public sealed class LastPassNotFull : ISheetRule
                 Info,
                 last.At,
                 $"The last pass of {list.Whose} is {Figures.Percent(last.Value.Share)} of the torque.",
-                last.Value.Share < 1m
-                    ? "Every pass is inked, the sheet says torqued, and no bolt has its torque."
-                    : "Every bolt is pulled past the torque that was worked out for it.",
+                "Every pass is inked, the sheet says torqued, and no bolt has its torque.",
                 "Let the last pass be `100 %`, and better one more round: `100 % circular`.");
         }
     }

@@ -1,4 +1,3 @@
-using Witnessmark.Checking.Wording;
 using Witnessmark.Engineering;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
@@ -29,8 +28,8 @@ public sealed class UnitsDisagree : ISheetRule
         if (value is not { } written || written.Value.Beside is not { } beside)
             return;
         var target = written.Value.Target;
-        // the two say the same
-        if (DualUnits.Agree(target, beside, share))
+        // a torque beside a length is the reader's to refuse; here the two say the same
+        if (!target.Unit.SameKindAs(beside.Unit) || DualUnits.Agree(target, beside, share))
             return;
         findings.Add(
             Info,
@@ -44,8 +43,6 @@ public sealed class UnitsDisagree : ISheetRule
 
     private static string Apart(Quantity target, Quantity beside)
     {
-        if (!target.Unit.SameKindAs(beside.Unit))
-            return $"the first is {Say.Article(target.Unit.Kind)}, the second {Say.Article(beside.Unit.Kind)}";
         var other = beside.In(target.Unit);
         var off = target.Number == 0 ? 0 : Math.Abs(other.Number - target.Number) / Math.Abs(target.Number);
         return $"{beside} is {other.ToFigures(3)}, {Figures.Percent(off)} {(other.Number > target.Number ? "more" : "less")}";
