@@ -10,7 +10,8 @@ public sealed class QuantityCaseTests
     public static TheoryData<string, string, string> Cases()
     {
         var cases = new TheoryData<string, string, string>();
-        foreach (var line in Repo.Read("tests", "Language.Tests", "Cases", "quantities.txt").Split('\n').Where(l => l.Contains(" => ") && !l.StartsWith('#')))
+        var lines = Repo.Read("tests", "Language.Tests", "Cases", "quantities.txt").Split('\n');
+        foreach (var line in lines.Where(l => l.Contains(" => ") && !l.StartsWith('#')))
         {
             var bar = line.IndexOf(" | ", StringComparison.Ordinal);
             var arrow = line.LastIndexOf(" => ", StringComparison.Ordinal);
@@ -37,7 +38,9 @@ public sealed class QuantityCaseTests
 
     private static string Told<T>(string text, Parsed<T> parsed, Func<T, string> told)
         where T : struct =>
-        parsed.Fault is { } fault ? $"{Marked(text, fault.At)} {fault.Problem}{(fault.Suggestion is null ? "" : $" meant {fault.Suggestion}")}" : told(parsed.Value);
+        parsed.Fault is { } fault ? $"{Marked(text, fault.At)} {fault.Problem}{Meant(fault.Suggestion)}" : told(parsed.Value);
+
+    private static string Meant(string? suggestion) => suggestion is null ? "" : $" meant {suggestion}";
 
     private static string Told(QuantityRange range) => string.Join(' ', new[]
     {

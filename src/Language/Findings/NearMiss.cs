@@ -18,6 +18,7 @@ public static class NearMiss
             .Where(c => c.Distance <= allowed && c.Distance < Math.Max(c.Word.Length, written.Length))
             // of two that are as near, a wrong letter is likelier than a lost one, and the first letter is seldom wrong
             .OrderBy(c => c.Distance)
+            .ThenBy(c => c.Word == written ? 0 : 1)
             .ThenBy(c => Math.Abs(c.Word.Length - written.Length))
             .ThenBy(c => c.Word.Length > 0 && c.Word[0] == written[0] ? 0 : 1)
             .ThenBy(c => c.Word, StringComparer.Ordinal)

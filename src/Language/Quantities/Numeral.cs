@@ -47,19 +47,27 @@ internal readonly record struct Numeral(TextSpan Span, TextSpan Digits)
             return NoNumber(text, ranges);
         if (written.Contains(','))
             return new QuantityFault(QuantityProblem.DecimalComma, Span, WithPoint(written) is { } point ? Replaced(text, Digits, point) : null);
-        if (written.Count(char.IsAsciiDigit) > MostDigits)
+        if (IsTooLong(written))
             return new QuantityFault(QuantityProblem.TooLong, Digits, null);
         return written.Count(c => c == '.') > 1 || !IsGrouped(written)
             ? new QuantityFault(QuantityProblem.SplitNumber, Span, null)
             : InPieces(text, written, ranges);
     }
 
+    private static bool IsTooLong(string written) =>
+        written.Where(char.IsAsciiDigit).SkipWhile(c => c == '0').Count() > MostDigits
+        || (written.Contains('.') && written.Length - written.LastIndexOf('.') - 1 > MostDigits);
+
     private QuantityFault NoNumber(string text, bool ranges)
     {
         var start = Span.Start;
         foreach (var (other, ours) in OtherWords)
             if (ranges && text.AsSpan(start).StartsWith(other, StringComparison.OrdinalIgnoreCase))
-                return new QuantityFault(QuantityProblem.NoNumber, TextSpan.Of(start, other.Length), Replaced(text, TextSpan.Of(start, other.Length), ours + " ").Replace("  ", " "));
+            {
+                var at = TextSpan.Of(start, other.Length);
+                var behind = PastBlanks(text, at.End);
+                return new QuantityFault(QuantityProblem.NoNumber, at, Replaced(text, new TextSpan(start, behind), ours + " "));
+            }
         var end = start;
         while (end < text.Length && !char.IsWhiteSpace(text[end]))
             end++;
@@ -92,6 +100,8 @@ internal readonly record struct Numeral(TextSpan Span, TextSpan Digits)
         var gap = PastBlanks(text, Span.End);
         var between = gap == text.Length || (IsDigit(text, gap) && gap > Span.End) ? ' ' : text[gap];
         var second = At(text, between == ' ' ? gap : PastBlanks(text, gap + 1));
+        if (between == ' ' && UnitWords.StartsAt(text, gap))
+            return null;
         if (!(between is ' ' or '/' or 'e' or 'E' || Dashes.Contains(between)) || !IsDigit(text, second.Span.Start))
             return null;
         var digits = text[second.Digits.Start..second.Digits.End];
@@ -103,7 +113,8 @@ internal readonly record struct Numeral(TextSpan Span, TextSpan Digits)
             _ => ranges ? $"{written} to {digits}" : null,
         };
         var whole = Span.Cover(second.Span);
-        return new QuantityFault(QuantityProblem.SplitNumber, whole, meant is null ? null : Replaced(text, new TextSpan(Digits.Start, whole.End), meant));
+        var mended = meant is null ? null : Replaced(text, new TextSpan(Digits.Start, whole.End), meant);
+        return new QuantityFault(QuantityProblem.SplitNumber, whole, mended);
     }
 
     private static string? Joined(string first, string second) =>

@@ -27,9 +27,12 @@ public readonly record struct QuantityRange(Bound? Low, Bound? High)
     public override string ToString() => (Low, High) switch
     {
         ({ } l, { } h) when l.Inclusive && h.Inclusive && l.Value.CompareTo(h.Value) == 0 => $"{l.Value}",
-        ({ } l, { } h) => $"{(l.Inclusive ? "" : "above ")}{(l.Value.Unit == h.Value.Unit ? l.Value.NumberText : $"{l.Value}")} to {(h.Inclusive ? "" : "below ")}{h.Value}",
+        ({ } l, { } h) => $"{(l.Inclusive ? "" : "above ")}{LowText(l.Value, h.Value)} to {(h.Inclusive ? "" : "below ")}{h.Value}",
         ({ } l, null) => $"{(l.Inclusive ? "from" : "above")} {l.Value}",
         (null, { } h) => $"{(h.Inclusive ? "up to" : "below")} {h.Value}",
         _ => "any",
     };
+
+    /// <summary>The unit stands once, unless the two ends were written in two.</summary>
+    private static string LowText(Quantity low, Quantity high) => low.Unit == high.Unit ? low.NumberText : low.ToString();
 }

@@ -82,9 +82,9 @@ public static class QuantityReader
             return target with { Number = number };
         // a share of a temperature means nothing: 0 °C is no zero
         if (written.Unit == QuantityScanner.Percent && target.Unit.Offset == 0)
-            return target with { Number = Math.Abs(target.Number) * number / 100 };
+            return scan.Kept(target with { Number = Math.Abs(target.Number) * number / 100 }, written.At);
         if (written.Unit.SameKindAs(target.Unit))
-            return DualUnits.Difference(new Quantity(number, written.Unit), target.Unit);
+            return scan.Kept(DualUnits.Difference(new Quantity(number, written.Unit), target.Unit), written.At);
         scan.Fail(QuantityProblem.KindsDiffer, written.At);
         return null;
     }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Text;
 
@@ -102,12 +103,23 @@ internal sealed class QuantityScanner(string text, bool ranges = false)
         return null;
     }
 
+    /// <summary>A worked-out tolerance with as many digits as can be read again, never wider than it was written.</summary>
+    public Quantity Kept(Quantity tolerance, TextSpan at)
+    {
+        var whole = decimal.Truncate(tolerance.Number).ToString(CultureInfo.InvariantCulture).Length;
+        if (whole > Numeral.MostDigits)
+            Fail(QuantityProblem.TooLong, at);
+        return tolerance with { Number = Math.Round(tolerance.Number, Math.Max(0, Numeral.MostDigits - whole), MidpointRounding.ToZero) };
+    }
+
     /// <summary>Takes a word or words that stand here by themselves.</summary>
     public bool Word(string words)
     {
         var start = SkipBlanks();
         var end = start + words.Length;
-        if (Failed || !text.AsSpan(start).StartsWith(words, StringComparison.OrdinalIgnoreCase) || (end < text.Length && !char.IsWhiteSpace(text[end])))
+        if (Failed || !text.AsSpan(start).StartsWith(words, StringComparison.OrdinalIgnoreCase))
+            return false;
+        if (end < text.Length && !char.IsWhiteSpace(text[end]))
             return false;
         Position = end;
         return true;

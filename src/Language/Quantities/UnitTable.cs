@@ -36,15 +36,17 @@ public static class UnitTable
         Metric("N·m", "torque", Torque, 1m, "lbf·ft", "Nm", "N.m", "N*m", "N-m", "N m", "newton metre", "newton metres"),
         Metric("kgf·m", "torque", Torque, Gravity, "lbf·ft", "kgm", "kgf.m", "kgf*m", "kgf-m", "kg·m", "mkg"),
         Metric("kgf·cm", "torque", Torque, Gravity / 100, "lbf·in", "kgf.cm", "kgf*cm", "kg·cm", "kgcm"),
-        Us("lbf·ft", "torque", Torque, PoundForce * Foot, "N·m", "ft-lb", "ft·lb", "ft.lb", "ft lb", "ft-lbs", "lb-ft", "lb·ft", "lb ft", "lbft", "ftlb", "lbf.ft", "lbf*ft", "lbf-ft", "lbf ft", "ft-lbf", "ft·lbf", "foot-pounds", "pound-feet"),
-        Us("lbf·in", "torque", Torque, PoundForce * Inch, "N·m", "in-lb", "in·lb", "in.lb", "in lb", "in-lbs", "lb-in", "lb·in", "lb in", "lbin", "inlb", "lbf.in", "lbf*in", "lbf-in", "lbf in", "in-lbf", "in·lbf", "inch-pounds"),
+        Us("lbf·ft", "torque", Torque, PoundForce * Foot, "N·m", "ft-lb", "ft·lb", "ft.lb", "ft lb", "ft-lbs", "lb-ft", "lb·ft", "lb ft", "lbft", "ftlb",
+            "lbf.ft", "lbf*ft", "lbf-ft", "lbf ft", "ft-lbf", "ft·lbf", "foot-pounds", "pound-feet"),
+        Us("lbf·in", "torque", Torque, PoundForce * Inch, "N·m", "in-lb", "in·lb", "in.lb", "in lb", "in-lbs", "lb-in", "lb·in", "lb in", "lbin", "inlb",
+            "lbf.in", "lbf*in", "lbf-in", "lbf in", "in-lbf", "in·lbf", "inch-pounds"),
         Us("ozf·in", "torque", Torque, PoundForce * Inch / 16, "N·m", "oz-in", "ozf.in", "ozf*in", "in-oz"),
 
         Metric("mm", "length", Length, 0.001m, "in", "millimetre", "millimetres", "millimeter", "millimeters"),
         Metric("cm", "length", Length, 0.01m, "in", "centimetre", "centimetres"),
         Metric("m", "length", Length, 1m, "ft", "metre", "metres", "meter", "meters"),
         Metric("km", "length", Length, 1000m, "mi", "kilometre", "kilometres"),
-        Metric("µm", "length", Length, 0.000001m, "mil", "μm", "um", "micron", "microns"),
+        Metric("µm", "length", Length, 0.000001m, "mil", "um", "micron", "microns"),
         Us("in", "length", Length, Inch, "mm", "inch", "inches", "\"", "″"),
         Us("ft", "length", Length, Foot, "m", "foot", "feet", "'", "′"),
         Us("mil", "length", Length, Inch / 1000, "µm", "thou", "mils"),
@@ -60,6 +62,7 @@ public static class UnitTable
         Metric("Pa", "pressure", Pressure, 1m, "psi"),
         Metric("bar", "pressure", Pressure, 100_000m, "psi"),
         Metric("kgf/cm²", "pressure", Pressure, Gravity * 10_000, "psi", "kgf/cm2", "kgf/cm^2"),
+        Metric("atm", "pressure", Pressure, 101_325m, "psi"),
         Us("psi", "pressure", Pressure, PoundForce / (Inch * Inch), "MPa", "lbf/in²", "lbf/in2", "PSI"),
         Us("ksi", "pressure", Pressure, 1000 * PoundForce / (Inch * Inch), "MPa"),
         Us("inHg", "pressure", Pressure, 3386.388640341m, "kPa"),
@@ -91,8 +94,8 @@ public static class UnitTable
         Metric("L/min", "flow", Volume / Time, 0.001m / 60, "US gal/min", "l/min", "lpm"),
         Us("US gal/min", "flow", Volume / Time, UsGallon / 60, "L/min", "gpm", "gal/min"),
 
-        new("°C", "temperature", Temperature, 1m, 273.15m, UnitSystem.Metric, ["degC", "deg C", "C", "ºC"], "°F"),
-        new("°F", "temperature", Temperature, 5m / 9m, 273.15m - (32m * 5m / 9m), UnitSystem.UsCustomary, ["degF", "deg F", "F", "ºF"], "°C"),
+        new("°C", "temperature", Temperature, 1m, 273.15m, UnitSystem.Metric, ["degC", "deg C", "C"], "°F"),
+        new("°F", "temperature", Temperature, 5m / 9m, 273.15m - (32m * 5m / 9m), UnitSystem.UsCustomary, ["degF", "deg F", "F"], "°C"),
 
         Metric("km/h", "speed", Length / Time, 1000m / 3600, "mph", "kph", "kmh"),
         Metric("m/s", "speed", Length / Time, 1m, "ft/s"),
@@ -111,17 +114,18 @@ public static class UnitTable
         Both("h", "time", Time, 3600m, "hour", "hours", "hr", "hrs"),
         Both("min", "time", Time, 60m, "minute", "minutes", "mins"),
         Both("s", "time", Time, 1m, "sec", "second", "seconds"),
-        Both("rpm", "rotation", Count / Time, 1m / 60, "1/min", "r/min"),
+        Both("rpm", "rotation", Count / Time, 1m / 60, "1/min", "min⁻¹", "r/min"),
         Both("%", "share", Dimension.None, 0.01m, "percent", "per cent"),
         Both("turns", "turns", Count, 1m, "turn"),
-        Both("cycles", "cycles", Count, 1m, "cycle", "strokes"),
+        Both("cycles", "cycles", Count, 1m, "cycle"),
+        Both("strokes", "strokes", Count, 1m, "stroke"),
     ];
 
     private static readonly FrozenDictionary<string, Unit> BySpelling = All
         .SelectMany(u => u.Spellings.Prepend(u.Symbol).Select(s => (Spelling: s, Unit: u)))
         .ToFrozenDictionary(p => p.Spelling, p => p.Unit, StringComparer.Ordinal);
 
-    /// <summary>The unit that a spelling stands for, or null. Dots that look alike (· ⋅ ∙ •) and both micro signs are one.</summary>
+    /// <summary>The unit that a spelling stands for, or null. Dots, dashes, micro signs and blanks that look alike are one.</summary>
     public static Unit? Find(string spelling)
     {
         if (BySpelling.TryGetValue(spelling, out var unit))
@@ -140,8 +144,16 @@ public static class UnitTable
     public static string? Choices(string written) => written is "ton" or "tons" ? "t, short ton or long ton" : null;
 
     private static string Fold(string spelling) =>
-        string.Join(' ', spelling.Replace('⋅', '·').Replace('∙', '·').Replace('•', '·').Replace('μ', 'µ').Replace('\u00A0', ' ').Replace('\u202F', ' ')
-            .Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        string.Join(' ', string.Concat(spelling.Select(Plain)).Split(' ', StringSplitOptions.RemoveEmptyEntries));
+
+    private static char Plain(char c) => c switch
+    {
+        '\u22C5' or '\u2219' or '\u2022' or '\u0387' => '\u00B7',
+        '\u2010' or '\u2011' or '\u2012' or '\u2013' or '\u2212' => '-',
+        '\u03BC' => '\u00B5',
+        '\u00BA' or '\u02DA' => '°',
+        _ => char.IsWhiteSpace(c) ? ' ' : c,
+    };
 
     private static Unit Metric(string symbol, string kind, Dimension dimension, decimal factor, string? beside, params ImmutableArray<string> spellings) =>
         new(symbol, kind, dimension, factor, 0, UnitSystem.Metric, spellings, beside);

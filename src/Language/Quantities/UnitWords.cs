@@ -9,7 +9,7 @@ internal static class UnitWords
 
     /// <summary>The end, a parenthesis, a tolerance or a word of a range.</summary>
     public static bool StopsAt(string text, int at) =>
-        at >= text.Length || text[at] is '(' or ')' || PlusMinus.Any(p => StartsAt(text, at, p)) || GoOn.Any(w => IsWordAt(text, at, w));
+        at >= text.Length || text[at] is '(' or ')' || PlusMinus.Any(p => Is(text, at, p)) || GoOn.Any(w => IsWordAt(text, at, w));
 
     /// <summary>Ends of the first word, of the first two words, and so on up to what stops a unit.</summary>
     public static IEnumerable<int> Ends(string text, int start)
@@ -23,9 +23,13 @@ internal static class UnitWords
             }
     }
 
+    /// <summary>Whether the word here is a unit by itself, as is <c>1/min</c>.</summary>
+    public static bool StartsAt(string text, int at) => at < text.Length && UnitTable.Find(text[at..Ends(text, at).First()]) is not null;
+
     public static int PhraseEnd(string text, int start) => Ends(text, start).Last();
 
-    private static bool IsEnd(string text, int at) => at == text.Length || text[at] is '(' or ')' or ',' or ';' or '±' or '+' || char.IsWhiteSpace(text[at]);
+    private static bool IsEnd(string text, int at) =>
+        at == text.Length || text[at] is '(' or ')' or ',' or ';' or '±' or '+' || char.IsWhiteSpace(text[at]);
 
     private static int PastBlanks(string text, int at)
     {
@@ -34,8 +38,8 @@ internal static class UnitWords
         return at;
     }
 
-    private static bool StartsAt(string text, int at, string what) => text.AsSpan(at).StartsWith(what, StringComparison.Ordinal);
+    private static bool Is(string text, int at, string what) => text.AsSpan(at).StartsWith(what, StringComparison.Ordinal);
 
     private static bool IsWordAt(string text, int at, string word) =>
-        StartsAt(text, at, word) && (at + word.Length == text.Length || char.IsWhiteSpace(text[at + word.Length]));
+        Is(text, at, word) && (at + word.Length == text.Length || char.IsWhiteSpace(text[at + word.Length]));
 }
