@@ -18,11 +18,14 @@ public static class ProseHtml
         return new RawHtml(html.ToString());
     }
 
-    public static RawHtml Blocks(ImmutableArray<Block> blocks)
+    public static RawHtml Blocks(ImmutableArray<Block> blocks) => Blocks(blocks, words => words);
+
+    /// <param name="words">As for <see cref="Inlines(ImmutableArray{Inline}, Func{string, string})"/>.</param>
+    public static RawHtml Blocks(ImmutableArray<Block> blocks, Func<string, string> words)
     {
         var html = new StringBuilder();
         foreach (var block in blocks)
-            Write(html, block);
+            Write(html, block, words);
         return new RawHtml(html.ToString());
     }
 
@@ -58,24 +61,24 @@ public static class ProseHtml
     private static void Wrap(StringBuilder html, string tag, ImmutableArray<Inline> inner, Func<string, string> words) =>
         html.Append('<').Append(tag).Append('>').Append(Inlines(inner, words).Markup).Append("</").Append(tag).Append('>');
 
-    private static void Write(StringBuilder html, Block block)
+    private static void Write(StringBuilder html, Block block, Func<string, string> words)
     {
         switch (block)
         {
             case Paragraph paragraph:
-                html.Append("<p>").Append(Inlines(paragraph.Text).Markup).Append("</p>\n");
+                html.Append("<p>").Append(Inlines(paragraph.Text, words).Markup).Append("</p>\n");
                 break;
             case BulletList list:
                 html.Append("<ul>");
                 foreach (var bullet in list.Bullets)
-                    html.Append("<li>").Append(Inlines(bullet).Markup).Append("</li>");
+                    html.Append("<li>").Append(Inlines(bullet, words).Markup).Append("</li>");
                 html.Append("</ul>\n");
                 break;
             case TextTable table:
-                Write(html, table);
+                Write(html, table, words);
                 break;
             case SubHeading heading:
-                html.Append("<h2>").Append(Inlines(heading.Text).Markup).Append("</h2>\n");
+                html.Append("<h2>").Append(Inlines(heading.Text, words).Markup).Append("</h2>\n");
                 break;
             case CodeBlock code:
                 html.Append("<pre><code>").Append(Escape.Text(code.Text)).Append("</code></pre>\n");
@@ -83,17 +86,17 @@ public static class ProseHtml
         }
     }
 
-    private static void Write(StringBuilder html, TextTable table)
+    private static void Write(StringBuilder html, TextTable table, Func<string, string> words)
     {
         html.Append("<table><thead><tr>");
         foreach (var cell in table.Head)
-            html.Append("<th scope=\"col\">").Append(Inlines(cell).Markup).Append("</th>");
+            html.Append("<th scope=\"col\">").Append(Inlines(cell, words).Markup).Append("</th>");
         html.Append("</tr></thead><tbody>");
         foreach (var row in table.Rows)
         {
             html.Append("<tr>");
             foreach (var cell in row)
-                html.Append("<td>").Append(Inlines(cell).Markup).Append("</td>");
+                html.Append("<td>").Append(Inlines(cell, words).Markup).Append("</td>");
             html.Append("</tr>");
         }
         html.Append("</tbody></table>\n");

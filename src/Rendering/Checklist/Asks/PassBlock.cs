@@ -1,0 +1,61 @@
+using System.Globalization;
+using Scriban.Runtime;
+using Witnessmark.Records.Sheets;
+using Witnessmark.Rendering.Checklist.InWords;
+using Witnessmark.Rendering.Figures;
+using Witnessmark.Rendering.Html;
+
+namespace Witnessmark.Rendering.Checklist.Asks;
+
+/// <summary>The bolt circle and, pass by pass, what to dial and which bolt comes next.</summary>
+internal static class PassBlock
+{
+    private const int BesideCircle = 12;
+    private const double CircleSize = 70;
+
+    public static ScriptObject Of(PassAsk ask, SheetStep step, SheetContext context)
+    {
+        var words = context.Words;
+        var bolts = ask.Sequence.Length;
+        return new ScriptObject
+        {
+            ["circle"] = new RawHtml(BoltCircle.Draw($"bolts-{step.Code.Plain.Replace('.', '-')}", bolts, CircleSize, words.BoltCircle, Inside(ask))),
+            ["clockwise"] = words.BoltCircle,
+            ["ink"] = words.InkEach,
+            ["wide"] = bolts > BesideCircle,
+            ["group"] = string.Join(" · ", Group(ask, words)),
+            ["adapter"] = ask.Adapter is { } adapter ? $"{words.Adapter} {adapter.Id.Value}" : "",
+            ["torque"] = ask.Group.Torque is { } torque ? context.Quantities.Of(torque.Value, words.TightenTo) : null,
+            ["passes"] = Data.List(ask.Settings.Select(s => Pass(s, ask, context))),
+        }.Showing("sheet-passes.html");
+    }
+
+    private static ScriptObject Pass(PassSetting setting, PassAsk ask, SheetContext context) => new()
+    {
+        ["name"] = string.Create(CultureInfo.InvariantCulture, $"{context.Words.Pass} {setting.Number}"),
+        ["how"] = setting.Circular ? context.Words.RoundTheCircle : context.Words.Across,
+        ["dial"] = context.Quantities.Of(setting.Dial),
+        ["gets"] = setting.AtBolt == setting.Dial ? "" : $"{context.Words.BoltGets} {QuantityWords.Both(setting.AtBolt)}",
+        ["bolts"] = Data.List((setting.Circular ? [.. ask.Sequence.Order()] : ask.Sequence).Select(b => (object?)b)),
+    };
+
+    private static List<string> Inside(PassAsk ask) =>
+    [
+        string.Create(CultureInfo.InvariantCulture, $"{ask.Sequence.Length} × {ask.Group.Thread?.Value.ToString() ?? ""}").TrimEnd(' ', '×'),
+        .. ask.Group.FitsOneWay is { } way ? new[] { way.Value } : [],
+    ];
+
+    private static IEnumerable<string> Group(PassAsk ask, Words words)
+    {
+        yield return Names.Shown(ask.Group.Id.Value);
+        var length = ask.Group.Length is { } l ? $" × {l.Value}" : "";
+        if (ask.Group.Thread is { } thread)
+            yield return string.Create(CultureInfo.InvariantCulture, $"{ask.Sequence.Length} × {thread.Value}{length}");
+        if (ask.Group.PropertyClass is { } propertyClass)
+            yield return $"{words.PropertyClass} {propertyClass.Value}";
+        if (ask.Group.Condition is { } condition)
+            yield return condition.Value;
+        if (ask.Wrench is { } wrench)
+            yield return wrench.Id.Value;
+    }
+}

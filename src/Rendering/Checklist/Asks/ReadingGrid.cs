@@ -1,0 +1,41 @@
+using System.Globalization;
+using Scriban.Runtime;
+using Witnessmark.Records.Sheets;
+using Witnessmark.Rendering.Checklist.InWords;
+using Witnessmark.Rendering.Html;
+
+namespace Witnessmark.Rendering.Checklist.Asks;
+
+/// <summary>Readings: one row a piece, one box a point. Many pieces stand in two tables side by side.</summary>
+internal static class ReadingGrid
+{
+    private const int PointsInHalf = 3;
+
+    public static ScriptObject Of(ReadingAsk ask, SheetContext context)
+    {
+        var words = context.Words;
+        var judge = ask.Points * ask.Pieces.Length > 1 ? words.Judge(ask.Reading.Judge?.Value) : "";
+        return new ScriptObject
+        {
+            ["caption"] = Names.Shown(ask.Key),
+            ["limits"] = ask.Accept is { } accept ? context.Quantities.Of(accept, judge) : null,
+            ["unit"] = ask.Accept is null ? UnitOf(ask) : "",
+            ["single"] = ask.Pieces.Length == 1,
+            ["dot"] = Box.Dot(ask.Reading),
+            ["points"] = Points(ask.Points),
+            ["tables"] = Tables(ask),
+        }.Showing("sheet-readings.html");
+    }
+
+    private static ScriptArray Points(int points) =>
+        Data.List(Enumerable.Range(1, points).Select(i => (object?)i.ToString(CultureInfo.InvariantCulture)));
+
+    private static ScriptArray Tables(ReadingAsk ask)
+    {
+        var perTable = ask.Points <= PointsInHalf ? (ask.Pieces.Length + 1) / 2 : ask.Pieces.Length;
+        return Data.List(ask.Pieces.Chunk(perTable).Select(rows => Data.List(rows)));
+    }
+
+    private static string UnitOf(ReadingAsk ask) =>
+        (ask.Reading.Resolution?.Value.Unit ?? ask.Reading.Plausible?.Value.Unit)?.Symbol ?? "";
+}

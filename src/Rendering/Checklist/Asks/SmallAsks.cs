@@ -1,0 +1,34 @@
+using System.Globalization;
+using Scriban.Runtime;
+using Witnessmark.Records.Sheets;
+using Witnessmark.Rendering.Checklist.InWords;
+
+namespace Witnessmark.Rendering.Checklist.Asks;
+
+/// <summary>Asks that fit at the right of a step's words.</summary>
+internal static class SmallAsks
+{
+    public static IEnumerable<ScriptObject> Of(Ask ask, SheetContext context) => ask switch
+    {
+        CountAsk count => [Count(count, context.Words)],
+        ToolAsk tool => [Box.Write(Box.Tool, context.Words.Tool, string.Join(", ", tool.Tools))],
+        LookAsk look => look.Reading.Verdicts.Select(v => Box.Strike(v.Value)),
+        ChoiceAsk choice => choice.Outcomes.Select(o => Box.Strike(Names.Shown(o))),
+        _ => [],
+    };
+
+    // the label stands outside the box, the number that is expected behind it
+    private static ScriptObject Count(CountAsk ask, Words words)
+    {
+        var label = ask.Mark.Length == 1 ? ask.Mark : Names.Shown(ask.Key);
+        var expected = ask.Expected.ToString(CultureInfo.InvariantCulture);
+        var after = (ask.AtLeast, ask.Expected) switch
+        {
+            (true, 0) => "",
+            (true, _) => $"{expected} {words.OrMore}",
+            (false, 0) => $"{words.MustBe} 0",
+            _ => $"{words.OutOf} {expected}",
+        };
+        return Box.Write(Box.Narrow, label, after);
+    }
+}

@@ -1,0 +1,42 @@
+using System.Text.RegularExpressions;
+using Scriban.Runtime;
+using Witnessmark.Records.Sheets;
+using Witnessmark.Rendering.Checklist.InWords;
+using Witnessmark.Rendering.Html;
+
+namespace Witnessmark.Rendering.Checklist.Asks;
+
+/// <summary>A value worked out on the paper: a box for each number that goes in, signs between them, a box for the result.</summary>
+internal static partial class WorkedBlock
+{
+    private const int MostBoxes = 5;
+
+    /// <param name="twice">A second person works it out alone: a second box for the result.</param>
+    public static ScriptObject Of(WorkedAsk ask, bool twice, SheetContext context)
+    {
+        var parts = Parts(ask.Formula, Box.Dot(ask.Value.Round?.Value)).ToList();
+        var boxed = parts.Count(p => (string)p["sign"]! == "") <= MostBoxes;
+        return new ScriptObject
+        {
+            ["name"] = Names.Shown(ask.Key),
+            ["formula"] = ask.Formula,
+            ["parts"] = Data.List(boxed ? parts : []),
+            ["dot"] = Box.Dot(ask.Value.Round?.Value),
+            ["limits"] = ask.Accept is { } accept ? context.Quantities.Of(accept) : null,
+            ["unit"] = ask.Accept is null ? ask.Value.Round?.Value.Unit.Symbol ?? "" : "",
+            ["again"] = twice ? $"{context.Words.SecondPerson.ToLowerInvariant()}, {context.Words.OwnResult}" : "",
+            ["agree"] = context.Words.MustAgree,
+        }.Showing("sheet-worked.html");
+    }
+
+    private static IEnumerable<ScriptObject> Parts(string formula, string dot) =>
+        SignOrBracket().Split(formula)
+            .Select(p => p.Trim())
+            .Where(p => p.Length > 0)
+            .Select(p => p is "−" or "+" or "×" or "÷" or "/" or "(" or ")"
+                ? new ScriptObject { ["sign"] = p, ["words"] = "", ["dot"] = "" }
+                : new ScriptObject { ["sign"] = "", ["words"] = p, ["dot"] = dot });
+
+    [GeneratedRegex(@"\s([−+×÷/])\s|([()])")]
+    private static partial Regex SignOrBracket();
+}

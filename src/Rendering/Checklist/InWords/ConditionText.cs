@@ -1,0 +1,57 @@
+using Witnessmark.Language.Model;
+
+namespace Witnessmark.Rendering.Checklist.InWords;
+
+/// <summary>Conditions as they are printed: <c>lock-pins = all engaged</c> is "lock pins all engaged".</summary>
+internal sealed record ConditionText(Scope Scope, Words Words, Func<string, string> Fill)
+{
+    private const int Deepest = 8;
+
+    public string Of(Condition condition) => string.Join($" {Words.And} ", condition.All.Select(Of));
+
+    /// <summary>Each thing by itself, bundles taken apart: the cells of the head.</summary>
+    public IEnumerable<string> Each(Condition condition) => condition.All.SelectMany(c => Each(c, 0));
+
+    private IEnumerable<string> Each(Clause clause, int depth)
+    {
+        if (clause is not BundleClause { Name.Value: var name } || depth > Deepest || Scope.Machine?.Conditions.Find(name) is not { } bundle)
+            return [Of(clause)];
+        return bundle.All.SelectMany(c => c.Value.All).SelectMany(c => Each(c, depth + 1));
+    }
+
+    private string Of(Clause clause) => clause switch
+    {
+        StateClause s => State(s),
+        BundleClause b => Names.Shown(b.Name.Value),
+        PeopleClause p => $"{Words.PeopleIn} {Shown(p.Zone.Value)}",
+        DevicesClause d => Devices(d),
+        MomentClause { Moment: "safe stop" } => Words.SafeStop,
+        MomentClause { Moment: "end of step" } => Words.EndOfStep,
+        MomentClause m => m.Moment,
+        _ => "",
+    };
+
+    private string State(StateClause s)
+    {
+        var at = s.AtPlace is { } place ? $" {Words.At} {Shown(place.Value)}" : "";
+        var not = s.Negated ? $" {Words.Not}" : "";
+        return $"{Thing(s.Thing.Value)}{at}{not} {string.Join($" {Words.Or} ", s.Values.Select(v => Shown(v.Value)))}";
+    }
+
+    // devices are known by their tags on the machine
+    private string Thing(string written)
+    {
+        var name = Fill(written);
+        return Scope.Device(name) is { } device && device.Id.Value == name
+            ? $"{Names.Shown(name)} {string.Join(' ', device.Tags.Select(t => t.Value))}"
+            : Names.Shown(name);
+    }
+
+    private string Devices(DevicesClause d)
+    {
+        var which = d.ThatBlock is { } what ? $" {Words.ThatBlocks} {Shown(what.Value)}" : "";
+        return $"{(d.Every ? Words.EveryDevice : Words.AnyDevice)}{which} {Shown(d.Value.Value)}";
+    }
+
+    private string Shown(string written) => Names.Shown(Fill(written));
+}

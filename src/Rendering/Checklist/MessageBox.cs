@@ -1,0 +1,25 @@
+using Scriban.Runtime;
+using Witnessmark.Language.Model;
+using Witnessmark.Records.Sheets;
+using Witnessmark.Rendering.Checklist.InWords;
+using Witnessmark.Rendering.Html;
+
+namespace Witnessmark.Rendering.Checklist;
+
+/// <summary>A safety message over the full width, directly above what it is about.</summary>
+internal static class MessageBox
+{
+    public static ScriptObject Of(SafetyMessage message, Fills fills, SheetContext context)
+    {
+        var signal = message.Signal ?? SignalWord.Warning;
+        return new ScriptObject
+        {
+            ["kind"] = signal.ToString().ToLowerInvariant(),
+            ["triangle"] = signal != SignalWord.Notice,
+            ["word"] = context.Words.Signal(signal),
+            ["nature"] = Names.Capital(fills.In(message.Nature.Value)),
+            ["rest"] = SheetContext.Text(message.Rest, fills),
+            ["avoid"] = Data.List(message.Avoid.Select(a => SheetContext.Text(a, fills))),
+        };
+    }
+}

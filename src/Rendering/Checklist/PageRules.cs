@@ -1,0 +1,73 @@
+using System.Globalization;
+using System.Text;
+using Witnessmark.Rendering.Figures;
+
+namespace Witnessmark.Rendering.Checklist;
+
+/// <summary>
+/// What stands in the page margins: set mark and page at the top, identity, help and the standing notice at the foot of
+/// every page (a clip covers the top). Page margins take style only, so these texts travel as CSS strings.
+/// </summary>
+internal static class PageRules
+{
+    private const double CodeSize = 22;
+    private const int FootLetters = 74;
+    private const double FootLine = 4.7;
+    private const double FootSpace = 7;
+
+    public static string Of(SheetContext context, Paper paper)
+    {
+        var foot = Foot(context).ToList();
+        var lines = 1 + foot.Sum(l => 1 + (l.Length / FootLetters));
+        var height = Math.Max(CodeSize + 5, (lines * FootLine) + FootSpace);
+        var words = context.Words;
+        var counter = $"{Quote(words.Sheet + " ")} counter(page) {Quote($" {words.OutOf} ")} counter(pages)";
+        var mark = Quote(context.Identity.SetMark ?? words.Specimen) + (context.Identity.SetMark is null ? ";font-size:20pt" : "");
+        return string.Join('\n',
+            string.Create(CultureInfo.InvariantCulture, $"@page{{size:{(paper == Paper.A4 ? "A4" : "letter")};margin-bottom:{height:0.#}mm;"),
+            $"@top-left{{content:{Quote(Top(context))}}}",
+            $"@top-center{{content:{counter}}}",
+            $"@top-right{{content:{mark}}}",
+            $"@bottom-left{{content:{Quote(Identity(context) + " · ")} {counter} {Quote("\n" + string.Join('\n', foot))}}}",
+            $"@bottom-right{{content:url(\"data:image/svg+xml,{Uri.EscapeDataString(Code(context))}\")}}}}");
+    }
+
+    /// <summary><c>WB-40 2.1.0 · 3F9A C21B 77DE · copy K7M</c></summary>
+    public static string Identity(SheetContext context)
+    {
+        var id = context.Identity;
+        var copy = id.SetMark is { } mark ? $"{context.Words.Copy} {mark}" : $"{context.Words.Specimen}, {context.Words.NotIssued}";
+        return $"{id.Procedure} {id.Version} · {id.ShortHash} · {copy}";
+    }
+
+    /// <summary><c>WB-40 · unit 14 CL</c></summary>
+    public static string Top(SheetContext context)
+    {
+        var id = context.Identity;
+        var unit = id.Unit is { } u ? $" · {context.Words.Unit} {u}" : "";
+        return $"{id.Procedure}{unit}{(id.Place is { } place ? " " + place : "")}";
+    }
+
+    public static IEnumerable<string> Foot(SheetContext context)
+    {
+        var words = context.Words;
+        if (context.Scope.Library.Workshop.Help is { } help)
+            yield return $"{words.Help}: {help.Value}";
+        yield return words.StandingNotice;
+        yield return $"{words.SheetsDisagree} {words.Printed} {context.Identity.PrintedAt} · {words.Forms} {context.Identity.ShortTemplateHash}";
+    }
+
+    public static string Code(SheetContext context) => Qr.Draw("code", context.Identity.CodeText, CodeSize);
+
+    /// <summary>A CSS string that cannot end early: everything but letters and digits is written as its number.</summary>
+    public static string Quote(string text)
+    {
+        var quoted = new StringBuilder("\"");
+        foreach (var rune in text.EnumerateRunes())
+            if (rune.IsAscii && Rune.IsLetterOrDigit(rune))
+                quoted.Append(rune);
+            else
+                quoted.Append(CultureInfo.InvariantCulture, $"\\{rune.Value:x6}");
+        return quoted.Append('"').ToString();
+    }
+}

@@ -1,0 +1,7 @@
+namespace Witnessmark.Rendering.Checklist;
+
+public enum Paper
+{
+    A4,
+    Letter,
+}

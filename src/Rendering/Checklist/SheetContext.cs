@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+using Witnessmark.Language.Model;
+using Witnessmark.Language.Quantities;
+using Witnessmark.Records.Sheets;
+using Witnessmark.Rendering.Checklist.InWords;
+using Witnessmark.Rendering.Html;
+
+namespace Witnessmark.Rendering.Checklist;
+
+/// <summary>What every block of a sheet needs to know.</summary>
+internal sealed record SheetContext(SheetPlan Plan, SheetIdentity Identity, Words Words)
+{
+    public Scope Scope => Plan.Scope;
+
+    public QuantityWords Quantities => new(Words);
+
+    /// <summary>Who does a step that does not say: the part's <c>by</c>.</summary>
+    public ImmutableArray<string> UsualDoers { get; } =
+        Plan.Part.Facts.FirstOrDefault(f => f.Word == FactWord.By)?.Value is NameList by ? [.. by.Names.Select(n => n.Value)] : [];
+
+    public ConditionText Conditions(Fills fills) => new(Scope, Words, fills.In);
+
+    public static RawHtml Text(ImmutableArray<Inline> text, Fills fills) => ProseHtml.Inlines(text, fills.In);
+
+    public static RawHtml Blocks(ImmutableArray<Block> blocks, Fills fills) => ProseHtml.Blocks(blocks, fills.In);
+
+    /// <summary>Declared in the machine's sheet, the procedure, or the common part that is performed.</summary>
+    public Scope ScopeOf(SheetStep step) =>
+        ReferenceEquals(step.Place.Procedure, Scope.Procedure) ? Scope : new Scope(Scope.Library, step.Place.Procedure, Scope.Machine);
+
+    public static IEnumerable<QuantityRange> Durations(SheetStep step)
+    {
+        var inner = step.Performed.SelectMany(Durations);
+        return step.Place.Step.Value<Duration>(FactWord.Time) is { } own ? inner.Prepend(own.Range) : inner;
+    }
+}

@@ -1,0 +1,39 @@
+using Witnessmark.Rendering.Html;
+
+namespace Witnessmark.Rendering.Checklist;
+
+/// <summary>Which print this is: everything on it that is not in the procedure.</summary>
+/// <param name="Hash">64 hexadecimal digits; the first 12 are printed.</param>
+/// <param name="SetMark">Three characters of the copy, from the register; null: a specimen that was not issued.</param>
+/// <param name="Unit">Null: a box to write it in. The same for serial and place.</param>
+/// <param name="PrintedAt">Time of printing as it is to stand there.</param>
+/// <param name="TemplateHash">64 hexadecimal digits: which templates and figures made the print.</param>
+public sealed record SheetIdentity(
+    string Procedure,
+    string Version,
+    string Hash,
+    string? SetMark,
+    string? Unit,
+    string? Serial,
+    string? Place,
+    string PrintedAt,
+    string TemplateHash)
+{
+    private const int Printed = 12;
+    private const int Group = 4;
+
+    /// <summary>The hash of this program's own sheet templates and styles.</summary>
+    public static string OwnTemplateHash => Resources.Hash("templates/sheet", "site/sheet.css");
+
+    public string ShortHash => Grouped(Hash);
+
+    public string ShortTemplateHash => Grouped(TemplateHash);
+
+    /// <summary>What the square code says: id, version, hash and set mark, in capitals.</summary>
+    public string CodeText =>
+        string.Join(' ', new[] { Procedure, Version, First(Hash), SetMark }.Where(p => p is not null)).ToUpperInvariant();
+
+    private static string Grouped(string hash) => string.Join(' ', First(hash).ToUpperInvariant().Chunk(Group).Select(c => new string(c)));
+
+    private static string First(string hash) => hash[..Math.Min(Printed, hash.Length)];
+}

@@ -1,0 +1,51 @@
+using System.Security.Cryptography;
+using System.Text;
+using Scriban.Runtime;
+using Witnessmark.Records.Sheets;
+using Witnessmark.Rendering.Checklist.Asks;
+using Witnessmark.Rendering.Html;
+
+namespace Witnessmark.Rendering.Checklist;
+
+/// <summary>The printable sheet: one HTML file that needs nothing else, without script.</summary>
+public static class SheetPage
+{
+    /// <summary>The same plan, identity, paper and words give the same bytes.</summary>
+    public static string Render(SheetPlan plan, SheetIdentity identity, Paper paper, Words words)
+    {
+        var context = new SheetContext(plan, identity, words);
+        var style = Resources.Text("site/sheet.css") + PageRules.Of(context, paper);
+        return Templates.Render("sheet.html", new ScriptObject
+        {
+            ["language"] = words.Language,
+            ["policy"] = Policy(style),
+            ["style"] = new RawHtml(style),
+            ["paper"] = paper == Paper.A4 ? "a4" : "letter",
+            ["top"] = PageRules.Top(context),
+            ["mark"] = identity.SetMark ?? words.Specimen,
+            ["issued"] = identity.SetMark is null ? words.NotIssued : "",
+            ["identity"] = PageRules.Identity(context),
+            ["serial"] = identity.Serial is { } serial ? $"{words.Serial} {serial}" : "",
+            ["foot"] = Data.List(PageRules.Foot(context)),
+            ["code"] = new RawHtml(PageRules.Code(context)),
+            ["head"] = SheetHead.Of(context),
+            ["sections"] = SheetSections.Of(context),
+            ["closing"] = Closing(words),
+        });
+    }
+
+    // only this very style runs, and only the pictures inside it load
+    private static string Policy(string style) =>
+        $"default-src 'none'; style-src 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(style)))}'; img-src data:; base-uri 'none'; form-action 'none'";
+
+    private static ScriptObject Closing(Words words) => new()
+    {
+        ["title"] = words.Closing,
+        ["lines"] = Data.List(new[] { words.Stops, words.Deviations, words.Owed }),
+        ["none"] = words.NoneOrWhich,
+        ["released"] = words.Released,
+        ["by"] = Box.By(words),
+        ["time"] = Box.Time(words),
+        ["date"] = Box.Write("date", words.Date),
+    };
+}

@@ -1,0 +1,81 @@
+using System.Globalization;
+using Scriban.Runtime;
+using Witnessmark.Language.Model;
+using Witnessmark.Records.Sheets;
+using Witnessmark.Rendering.Checklist.Asks;
+using Witnessmark.Rendering.Checklist.InWords;
+
+namespace Witnessmark.Rendering.Checklist;
+
+/// <summary>The short lines of a step: a bold word and what follows it.</summary>
+internal static class StepLines
+{
+    /// <summary>Read before the work: conditions, load, calls.</summary>
+    public static IEnumerable<ScriptObject> Before(SheetStep step, SheetContext context)
+    {
+        var words = context.Words;
+        var conditions = context.Conditions(step.Fills);
+        if (step.Place.Effective(FactWord.OnlyIf)?.Value is ConditionValue only)
+            yield return Line(words.OnlyIf, conditions.Of(only.Condition));
+        foreach (var needed in step.Step.All(FactWord.Requires).Select(f => f.Value).OfType<ConditionValue>())
+            yield return Line(words.MustBeSo, conditions.Of(needed.Condition));
+        if (step.Step.Value<NameList>(FactWord.Lift)?.Names.Select(n => context.Scope.Load(n.Value)).FirstOrDefault() is { } load)
+            yield return Line(words.Load, Load(load, words));
+        foreach (var ask in step.Asks.OfType<LookAsk>().Where(a => a.Reading.LookFor is not null))
+            yield return Line(words.LookFor, ask.Reading.LookFor!.Value.Value);
+        if (step.Step.Value<Duration>(FactWord.Wait) is { } wait)
+            yield return Line(words.Wait, context.Quantities.Text(wait.Range) + (wait.Until is { } until ? $" {words.Until} {until.Value}" : ""));
+        if (!step.Asks.OfType<StackAsk>().Any() && CallWords.Of(step, context) is { } call)
+        {
+            yield return Line(words.Call, $"“{Blanks(call.Call)}”", "call");
+            if (call.Answer.Length > 0)
+                yield return Line(words.Answer, $"“{Blanks(call.Answer)}”", "call");
+        }
+    }
+
+    /// <summary>Read after a value is written: what to do when it is outside.</summary>
+    public static IEnumerable<ScriptObject> After(SheetStep step, SheetContext context)
+    {
+        var words = context.Words;
+        foreach (var outside in step.Asks.Select(a => Outside(a, words)).OfType<string>())
+            yield return Line(words.Outside, outside);
+        foreach (var stop in step.Step.All(FactWord.StopIf).Select(f => f.Value).OfType<ConditionValue>().Where(s => !SaidOutside(s, step)))
+            yield return Line(words.StopIf, context.Conditions(step.Fills).Of(stop.Condition) + (stop.Otherwise is { } then ? $": {then.Value}" : "."));
+        if (step.Step.Value<AgainFrom>(FactWord.AgainFrom) is { } again)
+            yield return Line(words.Again, string.Create(CultureInfo.InvariantCulture, $"{Names.Shown(again.Step.Value)}, {words.AtMost} {again.AtMost} {words.Times} {Names.Shown(again.Then.Name.Value)}"));
+        if (step.Step.Value<HandOverValue>(FactWord.HandOver) is { } over)
+            yield return Line(words.HandOver, $"{string.Join(", ", over.From.Select(r => r.Value))} {words.To} {string.Join(", ", over.To.Select(r => r.Value))}");
+    }
+
+    private static string? Outside(Ask ask, Words words) => ask switch
+    {
+        ReadingAsk { Reading.Outside: { } text } => text.Value,
+        ReadingAsk { Accept: not null } => words.Stop + ".",
+        LookAsk { Reading.Outside: { } text } => text.Value,
+        WorkedAsk { Value.Outside: { } text } => text.Value,
+        WorkedAsk { Accept: not null } => words.Stop + ".",
+        _ => null,
+    };
+
+    // a stop for a reading that is taken here is said by its limits and its "outside" line
+    private static bool SaidOutside(ConditionValue stop, SheetStep step) =>
+        stop.Otherwise is null && stop.Condition.All is [StateClause { Thing.Value: var thing }]
+        && step.Asks.Any(a => a.Key == step.Fills.In(thing) && a is ReadingAsk { Accept: not null } or WorkedAsk { Accept: not null });
+
+    private static string Load(LoadItem load, Words words)
+    {
+        var parts = new List<string> { Names.Shown(load.Id.Value) };
+        if (load.Mass is { } mass)
+            parts.Add(QuantityWords.Both(mass.Value));
+        if (load.Gear is { } gear)
+            parts.Add(load.Angle is { } angle ? $"{gear.Value} {words.At} {angle.Value}" : gear.Value);
+        if (load.Radius is { } radius)
+            parts.Add($"{words.Radius} {QuantityWords.Both(radius.Value)}");
+        return string.Join(" · ", parts);
+    }
+
+    private static string Blanks(string spoken) => spoken.Replace("___", "…", StringComparison.Ordinal);
+
+    private static ScriptObject Line(string key, string text, string kind = "") =>
+        new() { ["key"] = key, ["text"] = text, ["kind"] = kind };
+}

@@ -1,0 +1,103 @@
+using Scriban.Runtime;
+using Witnessmark.Language.Model;
+using Witnessmark.Records.Sheets;
+using Witnessmark.Rendering.Checklist.Asks;
+using Witnessmark.Rendering.Html;
+
+namespace Witnessmark.Rendering.Checklist;
+
+/// <summary>One step as a row: code, words, boxes; below it what needs the whole width.</summary>
+internal static class StepRow
+{
+    public static ScriptObject Of(SheetStep step, SheetContext context)
+    {
+        var boxes = SmallBoxes(step, context).ToList();
+        var blocks = Blocks(step, context).ToList();
+        if (boxes.Count + blocks.Count == 0 && step.Performed.IsEmpty)
+            boxes.Add(Box.Strike(context.Words.Done));
+        if (step.Place.Effective(FactWord.OnlyIf) is not null)
+            boxes.Add(Box.Strike(context.Words.NotSo));
+        return new ScriptObject
+        {
+            ["id"] = "step-" + step.Code.Plain.Replace('.', '-'),
+            ["number"] = step.Code.Plain,
+            ["check"] = step.Code.CheckDigit,
+            ["who"] = Who(step, context),
+            ["name"] = Name(step),
+            ["text"] = SheetContext.Text(step.Step.Text, step.Fills),
+            ["remarks"] = Data.List(step.Step.Remarks.Select(r => SheetContext.Text(r, step.Fills))),
+            ["prose"] = SheetContext.Blocks(step.Step.Blocks, step.Fills),
+            ["messages"] = Data.List(step.Step.Messages.Select(m => MessageBox.Of(m, step.Fills, context))),
+            ["before"] = Data.List(StepLines.Before(step, context)),
+            ["after"] = Data.List(StepLines.After(step, context)),
+            ["boxes"] = Data.List(boxes),
+            ["blocks"] = Data.List(blocks),
+            ["ends"] = Data.List(Ends(step, context.Words)),
+            ["performed"] = Data.List(step.Performed.Select(p => Of(p, context))),
+        };
+    }
+
+    private static IEnumerable<ScriptObject> SmallBoxes(SheetStep step, SheetContext context)
+    {
+        foreach (var tag in step.Step.Facts.Where(f => f.Word is FactWord.Place or FactWord.Recover).SelectMany(f => Tags(f, step, context)))
+            yield return Box.Strike(tag);
+        foreach (var box in step.Asks.SelectMany(a => SmallAsks.Of(a, context)))
+            yield return box;
+    }
+
+    private static IEnumerable<ScriptObject> Blocks(SheetStep step, SheetContext context)
+    {
+        foreach (var ask in step.Asks)
+            switch (ask)
+            {
+                case ReadingAsk reading:
+                    yield return ReadingGrid.Of(reading, context);
+                    break;
+                case WorkedAsk worked:
+                    yield return WorkedBlock.Of(worked, Check(step)?.Mode == CheckMode.Independent, context);
+                    break;
+                case StackAsk stack:
+                    yield return Ladder.Of(stack, step, Check(step), context);
+                    break;
+                case PassAsk pass:
+                    yield return PassBlock.Of(pass, step, context);
+                    break;
+                case SettingAsk setting:
+                    yield return new ScriptObject { ["dial"] = context.Quantities.Of(setting.Dial, context.Words.Dial), ["worked"] = setting.Worked }.Showing("sheet-setting.html");
+                    break;
+            }
+    }
+
+    // the ladder has the second person's own column; a hold that he passes is his line
+    private static IEnumerable<ScriptObject> Ends(SheetStep step, Words words)
+    {
+        var check = Check(step);
+        var hold = step.Asks.OfType<HoldAsk>().FirstOrDefault();
+        if (hold is not null)
+            yield return HoldBlock.Of(hold, check?.Role == hold.By ? check : null, words);
+        if (check is not null && hold?.By != check.Role && !step.Asks.OfType<StackAsk>().Any())
+            yield return HoldBlock.Second(check, words);
+    }
+
+    private static CheckAsk? Check(SheetStep step) => step.Asks.OfType<CheckAsk>().FirstOrDefault();
+
+    private static IEnumerable<string> Tags(Fact fact, SheetStep step, SheetContext context) =>
+        fact.Value is Amounts amounts
+            ? amounts.All.Select(a => step.Fills.In(a.Thing.Value)).SelectMany(n => context.ScopeOf(step).Device(n) is { } kind && kind.Id.Value == n ? kind.Tags.Select(t => t.Value) : [n])
+            : [];
+
+    private static string Who(SheetStep step, SheetContext context)
+    {
+        var doers = step.Place.Doers;
+        return doers.IsEmpty || doers.SequenceEqual(context.UsualDoers) ? "" : string.Join(" + ", doers);
+    }
+
+    // the reader cuts the last stop of a name; on paper the sentence ends
+    private static string Name(SheetStep step)
+    {
+        var name = step.Fills.In(step.Step.Name.Value);
+        var next = step.Step.Text.Plain().TrimStart();
+        var ends = next.Length == 0 || char.IsUpper(next[0]);
+        return ends && name.Length > 0 && !char.IsPunctuation(name[^1]) ? name + "." : name;
+    }
+}

@@ -1,0 +1,99 @@
+using Witnessmark.Language.Model;
+
+namespace Witnessmark.Rendering;
+
+/// <summary>Words of the larger blocks: ladder, passes, ends, conditions and ranges.</summary>
+public sealed partial record Words
+{
+    // ladder
+    public string SteelColumn => Say("STEEL · teeth out", "ACERO · dientes fuera");
+    public string FrictionColumn => Say("FRICTION · teeth in", "FRICCIÓN · dientes dentro");
+    public string FacingTo => Say("facing to", "forro hacia");
+    public string Shows => Say("shows", "muestra");
+    public string Facing => Say("FACING", "FORRO");
+    public string Steel => Say("STEEL", "ACERO");
+    public string LeftNow => Say("Left now", "Quedan");
+    public string NotAgreed => Say("Not agreed?", "¿No coincide?");
+    public string LiftOut => Say("Lift out to the last line both agree on.", "Saque hasta la última línea en que coincidan.");
+    public string In => Say("in", "dentro");
+    public string Left => Say("left", "quedan");
+    public string Piston => Say("PISTON", "PISTÓN");
+    public string Ring => Say("RING", "ANILLO");
+    public string SectionOfStack => Say("Section of the stack", "Corte del paquete");
+
+    // passes
+    public string Pass => Say("pass", "pasada");
+    public string Across => Say("across", "en cruz");
+    public string RoundTheCircle => Say("round the circle", "en círculo");
+    public string BoltGets => Say("bolt gets", "el perno recibe");
+    public string Adapter => Say("with adapter", "con adaptador");
+    public string Dial => Say("Dial", "Ajuste");
+    public string InkEach => Say("Read left to right. Ink each bolt as the wrench clicks.", "Lea de izquierda a derecha. Marque cada perno al sonar la llave.");
+    public string BoltCircle => Say("Bolts clockwise, 1 at twelve o'clock", "Pernos en sentido horario, 1 a las doce");
+    public string PropertyClass => Say("class", "clase");
+
+    // ends
+    public string StillIn => Say("STILL IN", "SIGUE PUESTO");
+    public string EngineStaysOff => Say("Engine stays off.", "El motor sigue parado.");
+    public string MachineStays => Say("Machine stays where it is.", "La máquina no se mueve.");
+    public string OutBeforeClosing => Say("Out before closing.", "Fuera antes de cerrar.");
+    public string Signed => Say("signed", "firmado");
+    public string GoOn => Say("Go on.", "Siga.");
+    public string SectionDone => Say("Section done", "Sección hecha");
+    public string BrokeOff => Say("Broke off", "Se interrumpió");
+    public string AtStep => Say("at step", "en el paso");
+    public string Restart => Say("Restart: three steps back, or the last value written.", "Al reanudar: tres pasos atrás, o el último valor escrito.");
+    public string Closing => Say("Close the sheet", "Cierre de la hoja");
+    public string Stops => Say("Stops", "Interrupciones");
+    public string Deviations => Say("Deviations", "Desviaciones");
+    public string Owed => Say("Still owed", "Queda pendiente");
+    public string NoneOrWhich => Say("none, or which", "ninguna, o cuáles");
+    public string Released => Say("Released", "Liberado");
+
+    // conditions and ranges
+    public string Or => Say("or", "o");
+    public string And => Say("and", "y");
+    public string Not => Say("not", "no");
+    public string All => Say("all", "todos");
+    public string At => Say("at", "en");
+    public string PeopleIn => Say("people in", "personas en");
+    public string EveryDevice => Say("every device", "todo dispositivo");
+    public string AnyDevice => Say("any device", "algún dispositivo");
+    public string ThatBlocks => Say("that blocks", "que bloquea");
+    public string SafeStop => Say("safe stop", "parada segura");
+    public string EndOfStep => Say("end of step", "fin del paso");
+    public string UpTo => Say("up to", "hasta");
+    public string Below => Say("below", "menos de");
+    public string From => Say("from", "desde");
+    public string Above => Say("above", "más de");
+    public string Nobody => Say("nobody", "nadie");
+
+    /// <summary>ANSI Z535 in English; the four words of NOM and ISO practice in Spanish.</summary>
+    public string Signal(SignalWord word) => word switch
+    {
+        SignalWord.Danger => Say("DANGER", "PELIGRO"),
+        SignalWord.Warning => Say("WARNING", "ADVERTENCIA"),
+        SignalWord.Caution => Say("CAUTION", "PRECAUCIÓN"),
+        _ => Say("NOTICE", "AVISO"),
+    };
+
+    /// <summary>What of several points is judged: each, least, most, mean, spread, sum.</summary>
+    public string Judge(string? judge) => judge switch
+    {
+        "least" => Say("least", "el menor"),
+        "most" => Say("most", "el mayor"),
+        "mean" => Say("mean", "media"),
+        "spread" => Say("spread", "diferencia"),
+        "sum" => Say("sum", "suma"),
+        _ => Say("each", "cada uno"),
+    };
+
+    /// <summary>The end of a stack: piston and ring have words of the house, others stay as written.</summary>
+    public string StackEnd(string? name) => name switch
+    {
+        "piston" => Piston,
+        "ring" => Ring,
+        null => "",
+        _ => name.ToUpperInvariant(),
+    };
+}

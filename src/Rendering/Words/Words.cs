@@ -1,0 +1,94 @@
+namespace Witnessmark.Rendering;
+
+/// <summary>
+/// The fixed words of the paper: one line a word, English and Spanish side by side. What authors wrote is never translated.
+/// </summary>
+public sealed partial record Words
+{
+    public static readonly Words English = new("en");
+    public static readonly Words Spanish = new("es");
+
+    private Words(string language) => Language = language;
+
+    /// <summary>en or es: the <c>lang</c> attribute.</summary>
+    public string Language { get; }
+
+    /// <summary>By the procedure's <c>language</c>: es, es-CL … is Spanish, everything else English.</summary>
+    public static Words Of(string? language) =>
+        language is not null && (language == "es" || language.StartsWith("es-", StringComparison.Ordinal)) ? Spanish : English;
+
+    // page
+    public string Sheet => Say("sheet", "hoja");
+    public string OutOf => Say("of", "de");
+    public string Unit => Say("unit", "unidad");
+    public string Serial => Say("serial", "serie");
+    public string Copy => Say("copy", "copia");
+    public string Specimen => Say("SPECIMEN", "MUESTRA");
+    public string NotIssued => Say("not issued", "no entregada");
+    public string Help => Say("Help", "Ayuda");
+    public string StandingNotice => Say(
+        "Maker's data, site rules, local law and licensed practice come first.",
+        "Primero van los datos del fabricante, las reglas del sitio, la ley local y la práctica con licencia.");
+    public string SheetsDisagree => Say("Sheets disagree? Stop.", "¿Las hojas no coinciden? Pare.");
+    public string Printed => Say("Printed", "Impreso");
+    public string Forms => Say("forms", "formularios");
+
+    // head
+    public string For => Say("For", "Para");
+    public string FromSerial => Say("serial from", "serie desde");
+    public string To => Say("to", "a");
+    public string Crew => Say("Crew", "Cuadrilla");
+    public string Duration => Say("Time", "Tiempo");
+    public string Tools => Say("Tools", "Herramientas");
+    public string Date => Say("date", "fecha");
+    public string MachineHours => Say("machine hours", "horas de máquina");
+    public string Place => Say("place", "lugar");
+    public string Initials => Say("initials", "iniciales");
+    public string Before => Say("Must be so before step", "Debe cumplirse antes del paso");
+    public string SeeAndStrike => Say("See it, then strike the cell.", "Véalo y tache la casilla.");
+    public string HowToFill => Say(
+        "Strike a printed cell when it is so. Write the value in an empty box.",
+        "Tache la casilla impresa cuando se cumpla. Escriba el valor en la casilla vacía.");
+
+    // step
+    public string By => Say("by", "por");
+    public string Time => Say("time", "hora");
+    public string Tool => Say("tool", "útil");
+    public string Done => Say("DONE", "HECHO");
+    public string NotSo => Say("NOT SO", "NO ES ASÍ");
+    public string OnlyIf => Say("Only if", "Solo si");
+    public string StopIf => Say("Stop if", "Pare si");
+    public string MustBeSo => Say("Must be so", "Debe cumplirse");
+    public string Outside => Say("Outside", "Fuera de límite");
+    public string Stop => Say("stop", "pare");
+    public string OrMore => Say("or more", "o más");
+    public string MustBe => Say("must be", "debe ser");
+    public string Wait => Say("Wait", "Espere");
+    public string Until => Say("until", "hasta que");
+    public string Load => Say("Load", "Carga");
+    public string Radius => Say("radius", "radio");
+    public string LookFor => Say("Look for", "Busque");
+    public string Picture => Say("picture", "imagen");
+    public string Again => Say("Again from", "Repita desde");
+    public string AtMost => Say("at most", "como máximo");
+    public string Times => Say("times, then", "veces, luego");
+    public string HandOver => Say("Hand over", "Entregue");
+    public string ForEach => Say("For each", "Para cada");
+    public string TightenTo => Say("Torque", "Par");
+
+    // second person
+    public string Hold => Say("HOLD", "ALTO");
+    public string SecondPerson => Say("SECOND PERSON", "SEGUNDA PERSONA");
+    public string Alone => Say("alone, after the work", "a solas, después del trabajo");
+    public string WhileDone => Say("while it is done", "mientras se hace");
+    public string OwnResult => Say("own result", "resultado propio");
+    public string MustAgree => Say("both must agree", "deben coincidir");
+    public string Call => Say("CALL", "LLAME");
+    public string Answer => Say("ANSWER", "RESPUESTA");
+    public string Calls => Say("Calls", "Llama");
+    public string Hears => Say("Hears", "Oye");
+    public string Strikes => Say("Strikes", "Tacha");
+    public string TheWholeCell => Say("the whole cell.", "toda la casilla.");
+
+    private string Say(string english, string spanish) => Language == "es" ? spanish : english;
+}
