@@ -16,7 +16,7 @@ internal static class Sensible
 
     public static bool Positive(Quantity quantity, string kind) => Is(quantity, kind) && quantity.Number >= Smallest;
 
-    public static bool Share(decimal share) => share is > 0 and <= 10;
+    public static bool Share(decimal share) => share is >= 0.001m and <= 10;
 
     public static bool Number(decimal number) => Math.Abs(number) <= Largest;
 

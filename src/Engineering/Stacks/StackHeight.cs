@@ -59,12 +59,12 @@ public sealed record StackHeight(Worked<Quantity> Height, Worked<Quantity> Clear
     private static Worked<Quantity> Likely(Toleranced cavity, ImmutableArray<StackShare> shares, Unit unit)
     {
         var squares = Square(Off(cavity, unit)) + shares.Sum(s => s.Count * Square(Off(s.Thickness, unit)));
-        var likely = new Quantity((decimal)Math.Sqrt((double)squares), unit);
+        var likely = new Quantity((decimal)Math.Sqrt(squares), unit);
         var sum = string.Join(" + ", shares.Select(s => $"{s.Count} × {Off(s.Thickness, unit).NumberText}²"));
         return new(likely, $"√({Off(cavity, unit).NumberText}² + {sum}) = ± {likely.ToFigures(2)}");
     }
 
     private static Quantity Off(Toleranced length, Unit unit) => length.Tolerance?.In(unit) ?? new Quantity(0, unit);
 
-    private static decimal Square(Quantity off) => off.Number * off.Number;
+    private static double Square(Quantity off) => (double)off.Number * (double)off.Number;
 }

@@ -40,13 +40,13 @@ public static class Adapter
         return setting with { Number = setting.Number * reach / length.Value.Number };
     }
 
-    /// <summary>L + E·cos a in the unit of L; null when it is not clearly above zero.</summary>
+    /// <summary>L + E·cos a in the unit of L; null below a hundredth of L or above a hundred times L: no such tool.</summary>
     private static decimal? Reach(Quantity length, Quantity extension, Quantity angle)
     {
         if (!Sensible.Positive(length, "length") || !Sensible.Is(extension, "length") || extension.Number < 0 || Cosine(angle) is not { } cosine)
             return null;
         var reach = length.Number + (extension.In(length.Unit).Number * cosine);
-        return Sensible.Number(reach) && reach > length.Number / 100 ? reach : null;
+        return reach >= length.Number / 100 && reach <= length.Number * 100 ? reach : null;
     }
 
     private static decimal? Cosine(Quantity angle)

@@ -48,7 +48,7 @@ public static class Passes
             return null;
         var dial = wrench is null ? null : Mark(setting.Value, wrench);
         var gets = dial is { } d ? AtBolt(d, wrench!, adapter)?.In(target.Target.Unit) : null;
-        return new PassPlan(number, pass, aimed, setting, dial, gets, pass.Share == 1 && target.Tolerance is not null ? Inside(gets, target) : null);
+        return new PassPlan(number, pass, aimed, setting, dial, gets, pass.Share == 1 ? Inside(gets, target) : null);
     }
 
     private static Worked<Quantity>? SettingFor(Worked<Quantity> aim, Wrench? wrench, Wrench? adapter)
@@ -74,7 +74,7 @@ public static class Passes
     {
         if (wrench is not { Scale.Value: { } division, Range.Value: { Low: { } low, High: { } high } } || !Sensible.Positive(division, "torque"))
             return null;
-        if (!Sensible.Is(setting, "torque") || Rounding.ToMark(setting, low.Value, division) is not { } mark)
+        if (!Sensible.Is(setting, "torque") || !Sensible.Is(high.Value, "torque") || Rounding.ToMark(setting, low.Value, division) is not { } mark)
             return null;
         return mark.CompareTo(low.Value) >= 0 && mark.CompareTo(high.Value) <= 0 ? mark : null;
     }
@@ -85,6 +85,10 @@ public static class Passes
 
     private static Quantity? AtBolt(Quantity dial, Wrench wrench, Wrench? adapter) => adapter is null ? dial : Adapter.AtBolt(dial, wrench, adapter);
 
-    private static bool? Inside(Quantity? gets, Toleranced target) =>
-        gets is { } torque ? torque.CompareTo(target.Low) >= 0 && torque.CompareTo(target.High) <= 0 : null;
+    private static bool? Inside(Quantity? gets, Toleranced target)
+    {
+        if (gets is not { } torque || target.Tolerance is not { } tolerance || !Sensible.Is(tolerance, "torque"))
+            return null;
+        return Math.Abs(torque.Number - target.Target.Number) <= tolerance.In(torque.Unit).Number;
+    }
 }

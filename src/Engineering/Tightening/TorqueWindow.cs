@@ -23,7 +23,11 @@ public sealed record TorqueWindow(
 {
     public const decimal UsualProofFraction = 0.75m;
 
-    /// <summary>Null when thread, class or nut factor is missing or makes no sense (K above 0 up to 1).</summary>
+    // beyond what any thread has (0.08 to 0.35): a slip of the point, not a slippery bolt
+    private const decimal SmallestNutFactor = 0.01m;
+    private const decimal LargestNutFactor = 1m;
+
+    /// <summary>Null when thread, class or nut factor is missing or makes no sense (K from 0.01 to 1).</summary>
     public static TorqueWindow? For(FastenerGroup group, HouseLimits limits) =>
         group is { Thread: { } thread, PropertyClass: { } strength, NutFactor: { } k }
             ? For(thread.Value, strength.Value, k.Value, limits, group.ProofFraction?.Value)
@@ -32,7 +36,7 @@ public sealed record TorqueWindow(
     public static TorqueWindow? For(MetricThread thread, string propertyClass, decimal nutFactor, HouseLimits limits, decimal? proofFraction = null)
     {
         var fraction = proofFraction ?? UsualProofFraction;
-        if (nutFactor is <= 0 or > 1 || !Sensible.Share(fraction) || !Sensible.Share(limits.TorqueWindow.Low) || !Sensible.Share(limits.TorqueWindow.High))
+        if (nutFactor is < SmallestNutFactor or > LargestNutFactor || !Sensible.Share(fraction) || !Sensible.Share(limits.TorqueWindow.Low) || !Sensible.Share(limits.TorqueWindow.High))
             return null;
         if (Fasteners.StressArea.Of(thread) is not { } area || Fasteners.ProofLoad.Of(thread, propertyClass) is not { } proof)
             return null;

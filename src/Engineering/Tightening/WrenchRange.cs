@@ -36,7 +36,9 @@ public static class WrenchRange
     {
         if (wrench.Range?.Value is not { Low: { } low, High: { } high } || !Sensible.Positive(high.Value, "torque"))
             return null;
-        if (!Sensible.Is(low.Value, "torque") || !Sensible.Is(setting, "torque") || !Sensible.Share(limits.WrenchShare.High) || limits.WrenchShare.Low < 0)
+        if (!Sensible.Is(low.Value, "torque") || !Sensible.Is(setting, "torque"))
+            return null;
+        if (limits.WrenchShare.Low is < 0 or > 1 || !Sensible.Share(limits.WrenchShare.High))
             return null;
         var greatest = high.Value;
         var from = greatest with { Number = greatest.Number * limits.WrenchShare.Low };

@@ -7,15 +7,21 @@ namespace Witnessmark.Engineering.Tests.Tightening;
 
 public class AdapterTests
 {
+    [Fact]
+    public void A_published_extension_of_six_inches_takes_a_third_off() =>
+        Assert.Equal(Published.Output("AD-01").Number, Adapter.Setting(Q("30 lbf·ft"), Q("12 in"), Q("6 in"), Q("0 deg"))!.Value.Number);
+
+    [Fact]
+    public void A_published_extension_brings_the_published_torque_to_the_bolt() =>
+        Assert.Equal(100, (double)Adapter.Setting(Published.Output("AD-03"), Q("500 mm"), Q("150 mm"), Q("0 deg"))!.Value.Number, 1e-9);
+
     /// <summary>
-    /// Sources: US Army TM 9-254 fig. 46 and TM 5-3810-305-23; rows AD-01, AD-03 of worked-examples.csv; AD-02 of the check
-    /// values; the last is the demo's crow-foot, worked by hand.
+    /// Sources: US Army TM 9-254 fig. 46 and TM 5-3810-305-23; a published example of 80 N·m with 40 + 5 cm (AD-02 of the collected
+    /// check values); the last two are the demo's crow-foot, worked by hand.
     /// </summary>
     [Theory]
     [InlineData("70 lbf·in", "12 in", "2 in", 60)]
     [InlineData("300 lbf·ft", "18 in", "6 in", 225)]
-    [InlineData("30 lbf·ft", "12 in", "6 in", 20)]
-    [InlineData("130 N·m", "500 mm", "150 mm", 100)]
     [InlineData("80 N·m", "40 cm", "5 cm", 71.1)]
     [InlineData("455 N·m", "1.10 m", "0.12 m", 410)]
     [InlineData("455 N·m", "1.10 m", "120 mm", 410)]
