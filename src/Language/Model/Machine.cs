@@ -58,6 +58,9 @@ public sealed record StateItem(Located<string> Id, DataNode Node) : IItem
     public Located<int>? Count { get; init; }
     public Located<string>? ProvedBy { get; init; }
     public ImmutableArray<Located<Condition>> LostWhen { get; init; } = [];
+
+    /// <summary>Happenings that end it: <c>change of people</c>, <c>stop above 15 min</c>, <c>brake-line becomes open</c>.</summary>
+    public ImmutableArray<Located<string>> LostAfter { get; init; } = [];
 }
 
 public sealed record NamedCondition(Located<string> Id, DataNode Node, ImmutableArray<Located<Condition>> All) : IItem;

@@ -63,6 +63,7 @@ public sealed record WorkedValue(Located<string> Id, DataNode Node) : IItem
     public Located<string>? Pieces { get; init; }
 
     public Located<string>? Outside { get; init; }
+    public Located<string>? Basis { get; init; }
 }
 
 public sealed record TestItem(Located<string> Id, DataNode Node) : IItem
@@ -76,5 +77,10 @@ public sealed record TestItem(Located<string> Id, DataNode Node) : IItem
     public Located<QuantityRange>? GaugeRange { get; init; }
     public ImmutableArray<Located<string>> Readings { get; init; } = [];
     public Located<string>? Passes { get; init; }
+    public Located<string>? What { get; init; }
+
+    /// <summary>States that undo a passed test, and happenings that do.</summary>
+    public ImmutableArray<Located<Condition>> LostWhen { get; init; } = [];
+    public ImmutableArray<Located<string>> LostAfter { get; init; } = [];
     public Located<string>? Basis { get; init; }
 }

@@ -30,6 +30,12 @@ public sealed partial class Fields
 
     public DataMap Map => _map;
 
+    /// <summary>Where its name stands, for what is missing in it; null: at its first key.</summary>
+    public Location? NamedAt { get; init; }
+
+    /// <summary>Whether a key without a value counts as not written, as on a form that is filled in bit by bit.</summary>
+    public bool BlanksMayStay { get; init; }
+
     public bool Has(string key) => _map.Find(key) is not null;
 
     /// <summary>The value as written, of whatever kind.</summary>
@@ -90,7 +96,24 @@ public sealed partial class Fields
     }
 
     /// <summary>The keys below a key.</summary>
-    public Fields? Below(string key, string what, string example) => MapOf(key, example) is { } map ? new Fields(map, what, Findings) : null;
+    public Fields? Below(string key, string what, string example) => MapOf(key, example) is { } map ? new Fields(map, what, Findings) { BlanksMayStay = BlanksMayStay } : null;
+
+    /// <summary>A list whose items have keys of their own but no names.</summary>
+    public IEnumerable<Fields> Members(string key, string example)
+    {
+        if (Entry(key) is not { } entry)
+            yield break;
+        if (entry.Value is not DataList list)
+        {
+            WrongKind(entry, Kind(entry.Value), "a list, each item behind `- `,", $"[{example}]");
+            yield break;
+        }
+        foreach (var (number, item) in list.Items.Index().Where(i => !(BlanksMayStay && IsBlank(i.Item))))
+            if (item is DataMap map)
+                yield return new Fields(map, $"item {Shown.Number(number + 1)} of `{key}`", Findings) { BlanksMayStay = BlanksMayStay };
+            else
+                WrongKind(entry with { Value = item }, Kind(item), "a list of `key: value`", $"[{example}]");
+    }
 
     /// <summary>Things declared below a key, each under its name with keys of its own. Each may name its <c>basis</c>.</summary>
     /// <param name="key">The section.</param>
@@ -99,16 +122,16 @@ public sealed partial class Fields
     /// <param name="shortFor">The key that a value without keys stands for: <c>engine: [stopped, running]</c> is its <c>values</c>.</param>
     public IEnumerable<T> Each<T>(string key, string example, Func<Located<string>, Fields, T> make, string? shortFor = null)
     {
-        foreach (var entry in MapOf(key, example)?.Entries ?? [])
+        foreach (var entry in MapOf(key, $"{{name: {example}}}")?.Entries ?? [])
         {
             if (!Names.Usable(entry.Key, Findings))
                 continue;
             if (OwnKeys(entry, shortFor) is not { } own)
             {
-                WrongKind(entry, Kind(entry.Value), "a list of its facts, each `key: value`,", example);
+                WrongKind(entry, Kind(entry.Value), "a list of its facts, each `key: value`,", example, key);
                 continue;
             }
-            var fields = new Fields(own, entry.Key.Value, Findings);
+            var fields = new Fields(own, entry.Key.Value, Findings) { NamedAt = entry.Key.At };
             yield return make(entry.Key, fields);
             fields.Text("basis");
             fields.Done();
@@ -123,20 +146,28 @@ public sealed partial class Fields
         _ => null,
     };
 
-    /// <summary>Reports keys that nobody asked for, and those that must be there.</summary>
+    /// <summary>Reports keys that must be there and are not.</summary>
+    public void Needs(params ImmutableArray<string> keys)
+    {
+        foreach (var key in keys.Where(key => !Has(key)))
+            Findings.Add(Names.Missing(key, What, NamedAt ?? Names.Beginning(_map)));
+    }
+
+    /// <summary>Reports keys that nobody asked for, and those that must be there and are not.</summary>
     public void Done(params ImmutableArray<string> required)
     {
+        Needs(required);
         foreach (var entry in _map.Entries.Where(e => !_asked.Contains(e.Key.Value)))
             Findings.Add(Names.Unknown(entry.Key, What, _asked.Where(a => !Has(a))));
-        foreach (var key in required.Where(key => !Has(key)))
-            Findings.Add(Names.Missing(key, What, _map));
     }
 
     private DataEntry? Entry(string key)
     {
         _asked.Add(key);
-        return _map.Find(key);
+        return _map.Find(key) is { } entry && !entry.Value.IsUnread() && !(BlanksMayStay && IsBlank(entry.Value)) ? entry : null;
     }
+
+    private static bool IsBlank(DataNode value) => value is DataText { Text: "" };
 
     private DataMap? MapOf(string key, string example)
     {
@@ -150,7 +181,7 @@ public sealed partial class Fields
 
     private Located<string>? TextOf(DataEntry entry, string belongs, string example)
     {
-        if (entry.Value is DataText { Text.Length: > 0 } text)
+        if (entry.Value is DataText { Text.Length: > 0 } text && !text.IsUnread())
             return text.Located();
         WrongKind(entry, Kind(entry.Value), belongs, example);
         return null;

@@ -7,15 +7,18 @@ public sealed partial class Fields
 {
     private const string NotGuessed = "What cannot be read for certain is not guessed: it would stand on a sheet in somebody's hands.";
 
-    /// <summary>Reports a value that is not what belongs at its key.</summary>
-    public void WrongKind(DataEntry entry, string found, string belongs, string example)
+    /// <summary>Reports a value that is not what belongs at its key, once.</summary>
+    public void WrongKind(DataEntry entry, string found, string belongs, string example, string? of = null)
     {
+        if (entry.Value.IsUnread())
+            return;
+        var whose = of ?? What;
         var key = entry.Key.Value;
         var like = example.Length == 0 ? $"Write {belongs} behind `{key}:`." : $"Write it like this: `{key}: {example}`.";
         if (entry.Value is DataText { Text: "" })
-            Findings.Add(DataFaults.ValueMissing, entry.Key.At, $"`{key}` of {What} has no value; {belongs} belongs there.", NotGuessed, $"{like} If it is not known, take the line out.");
+            Findings.Add(DataFaults.ValueMissing, entry.Key.At, $"`{key}` of {whose} has no value; {belongs} belongs there.", NotGuessed, $"{like} If it is not known, take the line out.");
         else
-            Findings.Add(DataFaults.ValueWrongKind, entry.Value.At, $"`{key}` of {What} is {found}; {belongs} belongs there.", NotGuessed, ColonInText(entry.Value) ?? like);
+            Findings.Add(DataFaults.ValueWrongKind, entry.Value.At, $"`{key}` of {whose} is {found}; {belongs} belongs there.", NotGuessed, ColonInText(entry.Value) ?? like);
     }
 
     private static string Kind(DataNode node) => node switch

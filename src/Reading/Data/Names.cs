@@ -45,14 +45,14 @@ public static class Names
                 : $"What else can stand here: {string.Join(", ", all)}.");
     }
 
-    internal static Finding Missing(string key, string what, DataMap map)
-    {
-        var at = map.Entries is [var first, ..] ? first.Key.At : map.At;
-        return new Finding(
-            DataFaults.KeyMissing,
-            at,
-            $"{what} has no `{key}`.",
-            "Without it the rest cannot be used on the machine.",
-            $"Add a line `{key}: …`.");
-    }
+    internal static Finding Missing(string key, string what, DataMap map) => Missing(key, what, Beginning(map));
+
+    internal static Location Beginning(DataMap map) => map.Entries is [var first, ..] ? first.Key.At : map.At;
+
+    internal static Finding Missing(string key, string what, Location at) => new(
+        DataFaults.KeyMissing,
+        at,
+        $"`{key}` is missing in {what}.",
+        "Rules and sheets count on it; without it they would have to guess.",
+        $"Add a line `{key}: …`.");
 }

@@ -9,7 +9,7 @@ namespace Witnessmark.Reading.Data;
 public static class QuantityFindings
 {
     private const string NotGuessed = "What cannot be read for certain is not guessed: somebody would set a wrench or a gauge by it.";
-    private const string BareIsTwoThings = "A bare number is read as the unit that the reader is used to: 235 N·m is 173 lbf·ft, and 235 lbf·ft breaks the bolt.";
+    private const string BareIsTwoThings = "Everyone reads a bare number in the unit that he is used to: a torque meant in N·m and set in lbf·ft breaks the bolt.";
 
     /// <param name="text">The quantity as written.</param>
     /// <param name="fault">What the reader of quantities says.</param>

@@ -100,15 +100,17 @@ internal sealed class TreeBuilder(SourceText source, TextSpan span, FindingList 
         var at = Whole(start, flow, entries.Count > 0 ? entries[^1].Value.At : null);
         if (!flow || entries.Find(e => e.Value is DataText { Text: "", At.Span.Length: 0 }) is not { } empty)
             return new DataMap([.. entries], at);
-        // {group} is read as a key without a value; what was meant is a text
         findings.Add(YamlSigns.Braces(at, empty.Key));
-        return new DataText(at.Text, at);
+        // {group} alone was meant as a text; beside real keys the rest still counts
+        return entries.Count == 1 ? new DataText(at.Text, at) : new DataMap([.. entries.Where(e => e != empty)], at);
     }
 
     private void Keep(List<DataEntry> entries, DataEntry entry)
     {
-        if (entry.Key.Value == "<<")
+        if (entry.Key.Value == "<<" && !entry.Value.IsUnread())
             findings.Add(YamlSigns.Anchor(entry.Key.At));
+        else if (entry.Key.Value == "<<")
+            return;
         else if (entries.Find(e => e.Key.Value == entry.Key.Value) is { } first)
             findings.Add(YamlSigns.KeyTwice(entry.Key, first.Key));
         else

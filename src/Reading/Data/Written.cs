@@ -14,6 +14,9 @@ public static class Written
         return new Located<string>(text.Text, quoted ? text.At.Part(1, text.Text.Length + 1) : text.At);
     }
 
+    /// <summary>Whether there is a finding already that says why this is no value: no plain text begins with these signs.</summary>
+    internal static bool IsUnread(this DataNode node) => node is DataText && node.At.Text is ['*' or '{', ..];
+
     /// <summary>A part of a written text, or all of it where the file's characters are not those of the text.</summary>
     public static Location Part(this Located<string> text, TextSpan part) =>
         text.At.Span.Length == text.Value.Length ? text.At.Part(part.Start, part.End) : text.At;

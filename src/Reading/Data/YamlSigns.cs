@@ -33,7 +33,7 @@ internal static class YamlSigns
         if (at == behind || at + 1 >= span.End || source.Content[at] != '#' || source.Content[at + 1] is ' ' or '\r' or '\n')
             return;
         var end = source.Content.IndexOf('\n', at, span.End - at);
-        var lost = source.At(at, end < 0 ? span.End : end);
+        var lost = source.At(at, at + source.Content[at..(end < 0 ? span.End : end)].TrimEnd().Length);
         findings.Add(
             DataFaults.YamlHash,
             lost,

@@ -41,6 +41,13 @@ public static class DataFaults
     public static readonly RuleInfo RangeBackward = Fault("range-backward");
     public static readonly RuleInfo QuantityUnreadable = Fault("quantity-unreadable");
 
+    // single topics of a sheet
+    public static readonly RuleInfo ThreadUnclear = Fault("thread-unclear");
+    public static readonly RuleInfo PassImpossible = Fault("pass-impossible");
+    public static readonly RuleInfo OrderUnclear = Fault("order-unclear");
+    public static readonly RuleInfo MetByUnclear = Fault("met-by-unclear");
+    public static readonly RuleInfo InterlockShape = Fault("interlock-shape");
+
     // files of a workshop
     public static readonly RuleInfo FileUnknown = Fault("file-unknown");
     public static readonly RuleInfo WorkshopMissing = Fault("workshop-missing");
@@ -53,6 +60,7 @@ public static class DataFaults
         YamlBroken, YamlTab, YamlAnchor, YamlTag, YamlDocuments, YamlBraces, YamlHash, YamlTooDeep, YamlTooMuch,
         KeyTwice, KeyUnknown, KeyMissing, NameUnusable, ValueMissing, ValueWrongKind, ValueNotInList,
         QuantityWithoutUnit, UnitUnknown, UnitWrongKind, DecimalComma, RangeBackward, QuantityUnreadable,
+        ThreadUnclear, PassImpossible, OrderUnclear, MetByUnclear, InterlockShape,
         FileUnknown, WorkshopMissing, WorkshopTwice, IdTwice,
     ];
 

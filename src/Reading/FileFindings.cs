@@ -1,0 +1,59 @@
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Model;
+using Witnessmark.Language.Text;
+using Witnessmark.Reading.Data;
+using Witnessmark.Reading.Faults;
+
+namespace Witnessmark.Reading;
+
+/// <summary>Findings about the files of a workshop as files.</summary>
+internal static class FileFindings
+{
+    private const string WorkshopFile = "workshop.yaml";
+
+    public static Finding Unknown(Located<string> firstKey, IReadOnlyCollection<string> kinds) => new(
+        DataFaults.FileUnknown,
+        firstKey.At,
+        $"This file begins with `{Shown.Short(firstKey.Value)}`: nobody can tell what it is.",
+        "A sheet that is not known as one is not read, and its limits hold for nothing.",
+        NearMiss.Of(firstKey.Value, kinds) is { } near
+            ? $"Did you mean `{near}`?"
+            : $"Begin a data file with {Shown.Or(kinds.Select(k => $"`{k}:`"))} and its name; procedures and jobs are Markdown files. What belongs to none of these goes out of the workshop folder.");
+
+    public static Finding NoWorkshop() => new(
+        DataFaults.WorkshopMissing,
+        new SourceText(WorkshopFile, "").At(0, 0),
+        "There is no workshop file: no file begins with `workshop:`.",
+        "It holds the house limits, the people and the notice on every sheet; without it nobody knows who may sign.",
+        "Write `workshop.yaml` at the top of the folder, beginning with `workshop: ` and the name of the crew. Or was another folder meant?");
+
+    public static Finding SecondWorkshop(Workshop second, Workshop first) =>
+        new(
+            DataFaults.WorkshopTwice,
+            Beginning(second),
+            $"This is a second workshop file; {first.Source.Path} is one already.",
+            "Two sets of house limits: which of them holds would depend on the order of files.",
+            "Keep one, or make them two workshops in two folders.")
+        {
+            Further = [new FurtherPlace(Beginning(first), "the first one")],
+        };
+
+    public static Finding IdTwice(Located<string> again, Located<string> first) =>
+        new(
+            DataFaults.IdTwice,
+            again.At,
+            $"`{Shown.Short(again.Value)}` is the name of two files; {first.At.Source.Path} has it already.",
+            "Who asks for it by its name could get either, and a signature under one would count for the other.",
+            "Give one of them another name. If it is a new version of the same, take the old file out: older versions live in the history.")
+        {
+            Further = [new FurtherPlace(first.At, "has the name already")],
+        };
+
+    public static Workshop EmptyWorkshop()
+    {
+        var source = new SourceText(WorkshopFile, "");
+        return new Workshop(source, new DataMap([], source.At(0, 0)));
+    }
+
+    private static Location Beginning(Workshop workshop) => workshop.Title?.At ?? workshop.Node.At;
+}

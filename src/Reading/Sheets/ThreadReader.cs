@@ -1,0 +1,34 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Model;
+using Witnessmark.Language.Quantities;
+using Witnessmark.Language.Text;
+using Witnessmark.Reading.Data;
+using Witnessmark.Reading.Faults;
+
+namespace Witnessmark.Reading.Sheets;
+
+/// <summary>A metric thread with its pitch: <c>M16x2</c>, <c>M22x1.5</c>.</summary>
+internal static partial class ThreadReader
+{
+    public static Located<MetricThread>? Read(Located<string> text, FindingList findings)
+    {
+        var match = Shape().Match(text.Value);
+        if (match.Success && Millimetres(match.Groups["d"]) is { } diameter && Millimetres(match.Groups["p"]) is { } pitch && pitch.Number < diameter.Number && pitch.Number > 0)
+            return text.As(new MetricThread(diameter, pitch));
+        findings.Add(
+            DataFaults.ThreadUnclear,
+            text.At,
+            $"`{Shown.Short(text.Value)}` is not a thread that is read.",
+            "Stress area, and with it preload and torque, follow from diameter and pitch; the wrong pitch also strips the hole.",
+            "Write diameter and pitch in millimetres: `M16x2`. Coarse threads too: M16 is M16x2.");
+        return null;
+    }
+
+    private static Quantity? Millimetres(Group number) =>
+        number.Success ? Quantity.Of(decimal.Parse(number.Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture), "mm") : null;
+
+    [GeneratedRegex(@"^M(?<d>[0-9]{1,3}(\.[0-9]{1,2})?) ?[x×] ?(?<p>[0-9]{1,2}(\.[0-9]{1,3})?)$")]
+    private static partial Regex Shape();
+}
