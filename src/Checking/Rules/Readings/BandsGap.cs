@@ -27,16 +27,21 @@ public sealed class BandsGap : ISheetRule, IProcedureRule
         var neighbours = new[] { gap.Below, gap.Above }.OfType<ReadingBand>().ToList();
         findings.Add(
             Info,
-            (gap.Above ?? gap.Below)!.Range.At,
-            $"A {reading.Id.Spoken()} of {gap.Run} has no result: {Neither(neighbours)}.",
-            "Whoever reads that number finds nothing on the sheet for it and decides alone, under time.",
+            gap.Above?.Range.At ?? gap.Below!.Name.At,
+            $"{Where(gap)} a {reading.Id.Spoken()} has no result, and {gap.Run} can be read.",
+            "Whoever reads that number finds nothing on the sheet for it and decides alone, under pressure of time.",
             PutRight(gap),
             [.. neighbours.Select(b => new FurtherPlace(b.Range.At, $"{b.Name.Value}: {b.Range.Value}"))]);
     }
 
-    private static string Neither(List<ReadingBand> neighbours) => neighbours is [var below, var above]
-        ? $"it is neither {below.Name.Value} ({below.Range.Value}) nor {above.Name.Value} ({above.Range.Value})"
-        : $"it is plausible, but outside {neighbours[0].Name.Value} ({neighbours[0].Range.Value})";
+    private static string Where(BandGap gap) => gap switch
+    {
+        { Below: { } below, Above: { } above } => $"Between {Named(below)} and {Named(above)}",
+        { Above: { } first } => $"Below {Named(first)}",
+        _ => $"Above {Named(gap.Below!)}",
+    };
+
+    private static string Named(ReadingBand band) => $"{band.Name.Value} ({band.Range.Value})";
 
     private static string PutRight(BandGap gap) => gap switch
     {

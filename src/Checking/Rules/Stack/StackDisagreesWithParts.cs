@@ -40,6 +40,6 @@ public sealed class StackDisagreesWithParts : ISheetRule
             return [];
         var discs = ladder.Rungs.Count(r => r.TurnsWithHub);
         var plates = ladder.Rungs.Count(r => r.StandsStill) - 2;
-        return [$"the order: {discs} with inner teeth, {plates} with outer teeth between the two ends; it needs {plates} + 1 = {plates + 1} with inner teeth"];
+        return [$"between the ends: {plates} plates + 1 = {plates + 1} discs; the order has {discs}"];
     }
 }

@@ -16,24 +16,24 @@ public sealed class StackEndRubs : ISheetRule
             // a stack without positions has no ends
             if (ladder.Rungs.IsEmpty)
                 continue;
-            CheckEnd(ladder, ladder.Rungs[0], ladder.FromName, findings);
+            CheckEnd(ladder, ladder.Rungs[0], ladder.Rungs[^1], ladder.FromName, findings);
             // a stack of one part has one end to report
             if (ladder.Rungs.Length > 1)
-                CheckEnd(ladder, ladder.Rungs[^1], ladder.ToName, findings);
+                CheckEnd(ladder, ladder.Rungs[^1], ladder.Rungs[0], ladder.ToName, findings);
         }
     }
 
-    private static void CheckEnd(Ladder ladder, Rung end, string against, FindingList findings)
+    private static void CheckEnd(Ladder ladder, Rung end, Rung other, string against, FindingList findings)
     {
         // a part with outer teeth stands still, as piston and ring do
         if (!end.TurnsWithHub)
             return;
-        var plates = ladder.Parts.Where(p => p.Spline?.Value == "outer").Select(p => p.Id.Value);
+        var fitting = other.StandsStill ? [other.Piece.Part.Value] : ladder.Parts.Where(p => p.Spline?.Value == "outer").Select(p => p.Id.Value).ToList();
         findings.Add(
             Info,
             end.Piece.Part.At,
             $"{Say.Capital(end.Name)}, position {end.Number} of the {ladder.Stack.Id.Spoken()}, lies against the {against}: it has inner teeth and turns with the hub.",
-            $"It would rub straight on the {against}, which has no facing and no oil grooves, and wear it away.",
-            plates.Any() ? $"End the stack with a part that has outer teeth: {Say.Or(plates)}." : "End the stack with a part that has outer teeth.");
+            $"It would rub straight on the {against}, which is not made to be rubbed on, and wear it away.",
+            fitting.Count > 0 ? $"End the stack with a part that has outer teeth: {Say.Or(fitting)}." : "End the stack with a part that has outer teeth.");
     }
 }

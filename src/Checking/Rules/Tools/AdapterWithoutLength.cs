@@ -20,14 +20,14 @@ public sealed class AdapterWithoutLength : IProcedureRule
                 continue;
             var missing = (wrench.Length, adapter.Extension) switch
             {
-                (null, null) => $"neither the length of {wrench.Id.Value} nor the extension of {adapter.Id.Value}",
-                (null, _) => $"not the length of {wrench.Id.Value}",
-                _ => $"not the extension of {adapter.Id.Value}",
+                (null, null) => $"gives neither the length of {wrench.Id.Value} nor the extension of {adapter.Id.Value}",
+                (null, _) => $"does not give the length of {wrench.Id.Value}",
+                _ => $"does not give the extension of {adapter.Id.Value}",
             };
             findings.Add(
                 Info,
                 job.At,
-                $"{job.Group.Id.Value} are tightened with {wrench.Id.Value} through {adapter.Id.Value}, and the tool list gives {missing}.",
+                $"{job.Group.Id.Value} are tightened with {wrench.Id.Value} through {adapter.Id.Value}, and the tool list {missing}.",
                 "An adapter makes the wrench longer: the bolt gets more than the dial shows. Without both lengths nobody can say how much less to dial.",
                 "Measure them and write them in the tool list: `length` from the drive to the middle of the grip, `extension` from the drive to the middle of the jaw.",
                 new FurtherPlace(wrench.Length is null ? wrench.Id.At : adapter.Id.At, "the length is missing here"));

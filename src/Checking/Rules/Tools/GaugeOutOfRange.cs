@@ -1,4 +1,5 @@
 using Witnessmark.Checking.Rules.Readings;
+using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Quantities;
@@ -23,12 +24,19 @@ public sealed class GaugeOutOfRange : IProcedureRule
             // it reaches both ends
             if (Reaches(range.Value, plausible.Value))
                 continue;
+            var reaching = scope.ToolLists
+                .SelectMany(t => t.Gauges)
+                .Where(g => g.Kind() == use.Reading.Kind() && g.Range is { } r && Reaches(r.Value, plausible.Value))
+                .Select(g => g.Id.Value)
+                .ToList();
             findings.Add(
                 Info,
                 use.At,
                 $"{use.Gauge.Id.Value} goes {range.Value}, but {use.Reading.Id.Value} may come out at {plausible.Value}.",
                 "A part at the end of what is plausible does not fit the gauge, or the pointer stands at its stop and the number is made up.",
-                $"Name a gauge that goes {plausible.Value} or further, or narrow what is plausible.",
+                reaching.Count > 0
+                    ? $"Name a gauge that reaches both ends: {Say.Or(reaching)}."
+                    : $"Put a gauge that goes {plausible.Value} or further on the tool list, or narrow what is plausible.",
                 new FurtherPlace(range.At, $"goes {range.Value}"),
                 new FurtherPlace(plausible.At, $"plausible: {plausible.Value}"));
         }

@@ -22,18 +22,16 @@ public sealed class WrenchOutOfRange : IProcedureRule
                 continue;
             var fitting = use.Fitting(scope).ToList();
             var above = fit.Broken == WrenchBound.AboveGreatestMark;
-            findings.Add(new Finding(
+            findings.Add(
                 Info,
                 use.Job.At,
                 $"{use.Job.Group.Id.Value} need {Measures.InBoth(use.Setting)} on {use.Wrench.Id.Value}, which is marked from {range.Value}.",
                 above
                     ? "The wrench stops short of the torque. Whoever uses it goes on by feel, or pulls with a pipe and ruins the wrench."
                     : "Below its lowest mark a wrench clicks late or not at all, and the bolt gets far more than was asked for.",
-                fitting.Count > 0 ? $"Name a wrench that reaches it: {Say.Or(fitting)}." : $"Put a wrench on the tool list that has {use.Setting} between a fifth of its scale and its end.")
-            {
-                Further = [new FurtherPlace(range.At, $"marked from {range.Value}"), new FurtherPlace(use.Job.Group.Torque!.Value.At, $"{use.Torque}")],
-                Worked = [fit.Line],
-            });
+                fitting.Count > 0 ? $"Name a wrench that reaches it: {Say.Or(fitting)}." : $"Put a wrench on the tool list that has {use.Setting} between a fifth of its scale and its end.",
+                new FurtherPlace(range.At, $"marked from {range.Value}"),
+                new FurtherPlace(use.Job.Group.Torque!.Value.At, $"{use.Torque}"));
         }
     }
 }

@@ -39,6 +39,6 @@ public sealed class PreloadPastProof : ISheetRule
     }
 
     private static string PutRight(TorqueCase torque) => torque.FittingFrom(torque.Torque.Value.Target) is { } fits
-        ? $"`{fits}` fits, for {torque.Bolt}. A tighter tolerance, or a k from a test of this joint, helps as well."
+        ? $"`{fits}` fits: {Figures.Percent(torque.Reaches(fits) ?? 0, 1)} for {torque.Bolt}. A tighter tolerance, or a k from a test of this joint, helps as well."
         : $"Tighten the tolerance, or take k from a test of this joint; {torque.WindowText} is the window for {torque.Bolt}.";
 }

@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 
@@ -21,7 +22,7 @@ public sealed class TightenedWithoutTorque : ISheetRule
             findings.Add(
                 Info,
                 group.Id.At,
-                $"{group.Id.Value} has no torque, and step {job.Step.Step.Number} of {job.Step.Procedure.Id.Value} tightens it.",
+                $"{Say.Step(job.Step)} tightens {group.Id.Value}, and the data sheet gives no torque for them.",
                 "The sheet cannot print what to dial, so everyone pulls until it feels right.",
                 "Write the torque with its tolerance and source: `torque: 235 ± 12 N·m`, `basis: maker data`.",
                 new FurtherPlace(job.At, "tightened here"));

@@ -23,7 +23,8 @@ public sealed class ToleranceTooWide : ISheetRule
             // a tenth or less
             if (tolerance.Number <= target.Number * Widest)
                 continue;
-            var tenth = new Quantity(target.Number * Widest, target.Unit).RoundedTo(Math.Max(target.Decimals, tolerance.Decimals));
+            // rounded down: rounded up it would be too wide again
+            var tenth = new Quantity(decimal.Round(target.Number * Widest, Math.Max(target.Decimals, tolerance.Decimals), MidpointRounding.ToZero), target.Unit);
             findings.Add(
                 Info,
                 torque.At,

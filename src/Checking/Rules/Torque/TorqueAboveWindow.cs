@@ -23,7 +23,7 @@ public sealed class TorqueAboveWindow : ISheetRule
             findings.Add(new Finding(
                 Info,
                 torque.Torque.At,
-                $"{Measures.InBoth(torque.Torque.Value)} brings {torque.Group.Id.Value} up to {Figures.Percent(torque.ShareOfProof(torque.Torque.Value.High))} of the torque at proof load; the house allows {Figures.Percent(torque.Limits.TorqueWindow.High)}.",
+                $"{Measures.InBoth(torque.Torque.Value)} brings {torque.Group.Id.Value} up to {Figures.Percent(torque.ShareOfProof(torque.Torque.Value.High), 1)} of the torque at proof load; the house allows {Figures.Percent(torque.Limits.TorqueWindow.High)}.",
                 "Friction scatters by a quarter. A bolt aimed this high may be pulled past proof: it stays long, clamps less, and breaks later.",
                 PutRight(torque))
             {

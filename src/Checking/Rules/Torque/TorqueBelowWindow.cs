@@ -23,7 +23,7 @@ public sealed class TorqueBelowWindow : ISheetRule
             findings.Add(new Finding(
                 Info,
                 torque.Torque.At,
-                $"{Measures.InBoth(torque.Torque.Value)} brings {torque.Group.Id.Value} down to {Figures.Percent(torque.ShareOfProof(torque.Torque.Value.Low))} of the torque at proof load; the house asks for {Figures.Percent(torque.Limits.TorqueWindow.Low)}.",
+                $"{Measures.InBoth(torque.Torque.Value)} brings {torque.Group.Id.Value} down to {Figures.Percent(torque.ShareOfProof(torque.Torque.Value.Low), 1)} of the torque at proof load; the house asks for {Figures.Percent(torque.Limits.TorqueWindow.Low)}.",
                 "Bolts that are pulled this little do not hold the joint shut: it moves under load, the bolts bend to and fro, work loose and break.",
                 PutRight(torque))
             {

@@ -55,11 +55,11 @@ internal sealed record TorqueCase(FastenerGroup Group, Located<Toleranced> Torqu
         return null;
     }
 
+    /// <summary>How much of proof load the bolts may reach with a torque, scatter included; null when that makes no sense.</summary>
+    public decimal? Reaches(Toleranced torque) => PreloadScatter.Of(Window, torque, Limits)?.RootSumSquare.Value;
+
     private Toleranced? Fits(Toleranced torque) =>
-        torque.High.CompareTo(Window.High.Value) <= 0
-        && torque.Low.CompareTo(Window.Low.Value) >= 0
-        && PreloadScatter.Of(Window, torque, Limits) is { } scatter
-        && scatter.RootSumSquare.Value <= Limits.TightenedProof
+        torque.High.CompareTo(Window.High.Value) <= 0 && torque.Low.CompareTo(Window.Low.Value) >= 0 && Reaches(torque) <= Limits.TightenedProof
             ? torque
             : null;
 

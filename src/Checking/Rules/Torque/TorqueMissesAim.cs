@@ -30,11 +30,11 @@ public sealed class TorqueMissesAim : ISheetRule
             findings.Add(new Finding(
                 Info,
                 torque.Torque.At,
-                $"{torque.Group.Id.Value} aims at {Figures.Percent(aim.Value)} of proof load, but {torque.Torque.Value.Target} is {Figures.Percent(share)}.",
+                $"The aim of {torque.Group.Id.Value} is {Figures.Percent(aim.Value)} of proof load, but {torque.Torque.Value.Target} is {Figures.Percent(share)}.",
                 "One of the two numbers was changed and the other was not; nobody can see which one is meant.",
                 $"{target} is {Figures.Percent(aim.Value)} of proof load for {torque.Bolt}. Write that, or change the aim.")
             {
-                Further = [new FurtherPlace(aim.At, $"aims at {Figures.Percent(aim.Value)}")],
+                Further = [new FurtherPlace(aim.At, $"the aim: {Figures.Percent(aim.Value)}")],
                 Worked = [.. torque.Worked, $"torque at the aim: {torque.Window.Target.Line}"],
             });
         }

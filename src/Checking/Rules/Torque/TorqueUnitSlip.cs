@@ -20,7 +20,7 @@ public sealed class TorqueUnitSlip : ISheetRule
             findings.Add(new Finding(
                 Info,
                 torque.Torque.At,
-                $"{slip.Line}, for {torque.Group.Id.Value} ({torque.Bolt}).",
+                $"For {torque.Group.Id.Value} ({torque.Bolt}), {slip.Line}.",
                 slip.ShareWritten > slip.ShareMeant
                     ? "A bolt pulled past proof stays longer than it was: it clamps less from then on and breaks later, under load."
                     : "Bolts that are pulled this little work loose.",

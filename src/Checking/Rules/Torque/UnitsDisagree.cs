@@ -34,7 +34,7 @@ public sealed class UnitsDisagree : ISheetRule
         findings.Add(
             Info,
             written.At,
-            $"{id.Value} has {target} and {beside} for one value; {Apart(target, beside)}.",
+            $"{target} and {beside} stand for one value of {id.Value}; {Apart(target, beside)}.",
             "One of the two is wrong, and which one is used depends on the scale of the wrench or gauge in the hand.",
             DualUnits.Beside(target) is { } right
                 ? $"{target} is {right}. Leave the second one out: it is worked out and printed beside the first."
