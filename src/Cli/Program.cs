@@ -1,1 +1,3 @@
-return 0;
+using Witnessmark.Cli;
+
+return CommandLine.Run(args, Surroundings.OfThisProcess());

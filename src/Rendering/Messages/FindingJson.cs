@@ -16,13 +16,18 @@ public static class FindingJson
         using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
         {
             json.WriteStartObject();
-            json.WriteStartArray("findings");
-            foreach (var finding in findings)
-                Write(json, finding);
-            json.WriteEndArray();
+            Write(json, findings);
             json.WriteEndObject();
         }
         return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
+    }
+
+    internal static void Write(Utf8JsonWriter json, ImmutableArray<Finding> findings)
+    {
+        json.WriteStartArray("findings");
+        foreach (var finding in findings)
+            Write(json, finding);
+        json.WriteEndArray();
     }
 
     private static void Write(Utf8JsonWriter json, Finding finding)

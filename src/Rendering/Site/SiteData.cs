@@ -12,9 +12,13 @@ public sealed record SiteData(
     ImmutableDictionary<string, string> Hashes,
     ImmutableDictionary<string, ImmutableArray<SheetLink>> Sheets,
     ImmutableArray<RulePageData> Rules,
+    ImmutableArray<WrittenPage> Written,
     string ProgramVersion);
 
 public sealed record SheetLink(string Says, string Path);
 
 /// <param name="Body">Everything below the page's first sentence.</param>
 public sealed record RulePageData(RuleInfo Rule, string Summary, ImmutableArray<Block> Body);
+
+/// <summary>A page written by hand, from <c>site/pages</c>.</summary>
+public sealed record WrittenPage(string Path, string Title, ImmutableArray<Block> Body);

@@ -1,0 +1,36 @@
+using System.CommandLine;
+using Witnessmark.Cli.Disk;
+using Witnessmark.Compiler;
+
+namespace Witnessmark.Cli.Commands;
+
+/// <summary><c>build</c>: sheets to print and a site to read, from a workshop without faults.</summary>
+internal static class BuildCommand
+{
+    public static Command Make(Surroundings around)
+    {
+        var workshop = Shared.Workshop();
+        var output = Shared.Out("Folder for the site and the sheets; made anew each time.", "out");
+        var report = Shared.Report();
+        var command = new Command("build", "Make the sheets to print and the site to read.") { workshop, output, report };
+        command.SetAction(parsed => Run(parsed.GetValue(workshop), parsed.GetValue(output)!, parsed.GetValue(report)!, around));
+        return command;
+    }
+
+    private static int Run(string? path, string output, string report, Surroundings around)
+    {
+        var folder = WorkshopFolder.Find(path, around);
+        var bench = Pipeline.Check(folder.Files());
+        FindingReport.Write(bench.Findings, report, Shared.Text(folder.Shown, around), report == "json" ? around.Out : around.Error);
+        if (bench.HasFaults)
+        {
+            around.Error.WriteLine($"{FindingReport.Sum(bench.Findings)} Nothing was built: what has a fault is not printed for work.");
+            return ExitCode.Findings;
+        }
+        var files = Pipeline.Build(bench, CommandLine.Version);
+        OutputFolder.Replace(around.FullPath(output), output, files);
+        if (report != "json")
+            around.Out.WriteLine($"{FindingReport.Sum(bench.Findings)} {bench.Extent} read; {files.Length} files in {output}. Open {output}/index.html.");
+        return bench.Findings.IsEmpty ? ExitCode.Clean : ExitCode.Findings;
+    }
+}

@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using Witnessmark.Cli.Disk;
+using Witnessmark.Compiler;
+using Witnessmark.Language.Findings;
+
+namespace Witnessmark.Cli.Commands;
+
+/// <summary><c>check</c>: reads a workshop and tells what is wrong, before anybody bleeds.</summary>
+internal static class CheckCommand
+{
+    public static Command Make(Surroundings around)
+    {
+        var workshop = Shared.Workshop();
+        var report = Shared.Report();
+        var command = new Command("check", "Read a workshop and tell what is wrong with it.") { workshop, report };
+        command.SetAction(parsed => Run(parsed.GetValue(workshop), parsed.GetValue(report)!, around));
+        return command;
+    }
+
+    private static int Run(string? path, string report, Surroundings around)
+    {
+        var folder = WorkshopFolder.Find(path, around);
+        var bench = Pipeline.Check(folder.Files());
+        var (shown, elsewhere) = Split(bench.Findings, folder.Only);
+        FindingReport.Write(shown, report, Shared.Text(folder.Shown, around), around.Out);
+        if (report != "json")
+        {
+            var more = elsewhere == 0 ? "" : $" {FindingReport.Many(elsewhere, "finding", "findings")} in other files of the workshop.";
+            around.Out.WriteLine($"{FindingReport.Sum(shown)} {bench.Extent} read.{more}");
+        }
+        return shown.IsEmpty ? ExitCode.Clean : ExitCode.Findings;
+    }
+
+    /// <summary>With one file named, its own findings and those that point into it.</summary>
+    private static (ImmutableArray<Finding> Shown, int Elsewhere) Split(ImmutableArray<Finding> findings, string? only)
+    {
+        if (only is null)
+            return (findings, 0);
+        ImmutableArray<Finding> shown = [.. findings.Where(f => f.At.Source.Path == only || f.Further.Any(p => p.At.Source.Path == only))];
+        return (shown, findings.Length - shown.Length);
+    }
+}

@@ -1,0 +1,110 @@
+using Witnessmark.Language.Text;
+
+namespace Witnessmark.Cli.Disk;
+
+/// <summary>
+/// Writes files whole or not at all: everything goes into a new folder beside the target, which then takes its place. A
+/// folder that holds anything this program did not make is never touched.
+/// </summary>
+public static class OutputFolder
+{
+    /// <summary>Marks a folder as made by this program, so that it may be replaced.</summary>
+    private const string Marker = ".made-by-witnessmark";
+
+    /// <summary>Replaces the folder by these files.</summary>
+    public static void Replace(string folder, string shown, IEnumerable<OutputFile> files)
+    {
+        Guarded(shown, () =>
+        {
+            if (File.Exists(folder))
+                throw new RefusedException($"{shown} is a file, not a folder.", "Name another folder with --out.");
+            if (Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder).Any() && !File.Exists(Path.Combine(folder, Marker)))
+                throw new RefusedException($"{shown} holds files that witnessmark did not make; they would be lost.", "Name an empty or new folder with --out.");
+            var fresh = $"{folder.TrimEnd('/', '\\')}.{Environment.ProcessId}.new";
+            try
+            {
+                foreach (var file in files)
+                    Put(fresh, file);
+                Put(fresh, OutputFile.Of(Marker, "This folder is made anew by witnessmark; what you put here is lost.\n"));
+                Swap(fresh, folder);
+            }
+            finally
+            {
+                if (Directory.Exists(fresh))
+                    Directory.Delete(fresh, recursive: true);
+            }
+        });
+    }
+
+    /// <summary>Adds files to a folder; none of them may be there yet.</summary>
+    public static void Add(string folder, string shown, IReadOnlyList<OutputFile> files)
+    {
+        Guarded(shown, () =>
+        {
+            foreach (var file in files)
+                if (Path.Exists(Path.Combine(folder, file.Path)))
+                    throw new RefusedException($"{Path.Combine(shown, file.Path)} is there already and stays as it is.", "Name another place with --out, or move the old file away.");
+            var made = new List<string>();
+            try
+            {
+                foreach (var file in files)
+                    made.Add(Put(folder, file));
+            }
+            catch
+            {
+                made.ForEach(File.Delete);
+                throw;
+            }
+        });
+    }
+
+    private static string Put(string folder, OutputFile file)
+    {
+        var target = Path.GetFullPath(Path.Combine(folder, file.Path));
+        if (!target.StartsWith(Path.GetFullPath(folder) + Path.DirectorySeparatorChar, StringComparison.Ordinal))
+            throw new InvalidOperationException($"{file.Path} leads out of the output folder");
+        Directory.CreateDirectory(Path.GetDirectoryName(target)!);
+        var half = $"{target}.{Environment.ProcessId}.half";
+        using (var stream = new FileStream(half, FileMode.CreateNew, FileAccess.Write))
+        {
+            stream.Write(file.Bytes.Span);
+            stream.Flush(flushToDisk: false);
+        }
+        File.Move(half, target);
+        return target;
+    }
+
+    private static void Swap(string fresh, string folder)
+    {
+        if (!Directory.Exists(folder))
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(folder))!);
+            Directory.Move(fresh, folder);
+            return;
+        }
+        var old = $"{folder.TrimEnd('/', '\\')}.{Environment.ProcessId}.old";
+        Directory.Move(folder, old);
+        try
+        {
+            Directory.Move(fresh, folder);
+        }
+        catch
+        {
+            Directory.Move(old, folder);
+            throw;
+        }
+        Directory.Delete(old, recursive: true);
+    }
+
+    private static void Guarded(string shown, Action write)
+    {
+        try
+        {
+            write();
+        }
+        catch (Exception e) when (e is UnauthorizedAccessException or IOException)
+        {
+            throw new RefusedException($"Nothing was written: {shown} cannot be written to ({e.Message.TrimEnd('.')}).", "Name a folder that you may write to with --out.");
+        }
+    }
+}

@@ -1,0 +1,93 @@
+using Witnessmark.Language.Text;
+
+namespace Witnessmark.Cli.Disk;
+
+/// <summary>A workshop on disk: the folder that holds <c>workshop.yaml</c>.</summary>
+/// <param name="Shown">The folder as it is named in messages: relative to where the command was given when below it.</param>
+/// <param name="Only">The file that was named, relative to the folder, or null for the whole workshop.</param>
+public sealed record WorkshopFolder(string FullPath, string Shown, string? Only)
+{
+    public const string RootFile = "workshop.yaml";
+    private const int MostFiles = 50_000;
+
+    /// <summary>The workshop that a path belongs to: the folder itself, one above it, or <c>procedures</c> below it.</summary>
+    public static WorkshopFolder Find(string? path, Surroundings around)
+    {
+        var full = around.FullPath(path ?? ".");
+        if (!Directory.Exists(full) && !File.Exists(full))
+            throw new RefusedException($"There is no file or folder {path}.", Neighbours(full));
+        var only = File.Exists(full) ? full : null;
+        var start = only is null ? full : Path.GetDirectoryName(full)!;
+        for (var folder = new DirectoryInfo(start); folder is not null; folder = folder.Parent)
+            if (File.Exists(Path.Combine(folder.FullName, RootFile)))
+                return Of(folder.FullName, only, around);
+        var below = Path.Combine(start, "procedures");
+        if (File.Exists(Path.Combine(below, RootFile)))
+            return Of(below, only, around);
+        var empty = only is null && !Directory.EnumerateFileSystemEntries(full).Any();
+        throw new RefusedException(
+            empty ? $"The folder {path ?? "here"} is empty." : $"No {RootFile} in {path ?? "this folder"} or above it, so it is no workshop.",
+            "witnessmark new WB-01 --in FOLDER starts one.");
+    }
+
+    /// <summary>All files that the language reads, in a fixed order. Records, hidden folders, readme files and links are left out.</summary>
+    public IReadOnlyList<RawFile> Files()
+    {
+        var files = new List<RawFile>();
+        Collect(new DirectoryInfo(FullPath), files);
+        files.Sort((a, b) => string.CompareOrdinal(a.Path, b.Path));
+        return files;
+    }
+
+    public static RawFile ReadOne(string fullPath, string shown)
+    {
+        var info = new FileInfo(fullPath);
+        return new RawFile(shown.Replace('\\', '/'), info.Length, info.Length > RawFile.Limit ? ReadOnlyMemory<byte>.Empty : Bytes(fullPath, shown));
+    }
+
+    private void Collect(DirectoryInfo folder, List<RawFile> files)
+    {
+        foreach (var file in folder.EnumerateFiles().Where(IsOurs))
+        {
+            if (files.Count == MostFiles)
+                throw new RefusedException($"More than {MostFiles} files in {Shown}.", "A workshop of that size is more likely a wrong folder: name the one with workshop.yaml.");
+            files.Add(ReadOne(file.FullName, Path.GetRelativePath(FullPath, file.FullName)));
+        }
+        foreach (var inner in folder.EnumerateDirectories())
+            if (inner.Name is not ("records" or "out") && !inner.Name.StartsWith('.') && inner.LinkTarget is null)
+                Collect(inner, files);
+    }
+
+    private static bool IsOurs(FileInfo file) =>
+        file.Extension is ".md" or ".yaml" or ".yml" && file.LinkTarget is null && !file.Name.StartsWith('.')
+        && !file.Name.Equals("README.md", StringComparison.OrdinalIgnoreCase);
+
+    private static byte[] Bytes(string fullPath, string shown)
+    {
+        try
+        {
+            return File.ReadAllBytes(fullPath);
+        }
+        catch (Exception e) when (e is UnauthorizedAccessException or IOException)
+        {
+            throw new RefusedException($"{shown} cannot be read: {e.Message}", "Give the file back its reading rights, or move it out of the workshop.");
+        }
+    }
+
+    private static WorkshopFolder Of(string folder, string? only, Surroundings around)
+    {
+        var shown = Path.GetRelativePath(around.Folder, folder).Replace('\\', '/');
+        if (shown.StartsWith("..", StringComparison.Ordinal))
+            shown = folder.Replace('\\', '/');
+        return new WorkshopFolder(folder, shown == "." ? "" : shown, only is null ? null : Path.GetRelativePath(folder, only).Replace('\\', '/'));
+    }
+
+    private static string Neighbours(string full)
+    {
+        var parent = Path.GetDirectoryName(full);
+        if (parent is null || !Directory.Exists(parent))
+            return "Look at the path again: the folder it should be in is not there either.";
+        var near = Language.Findings.NearMiss.Of(Path.GetFileName(full), Directory.EnumerateFileSystemEntries(parent).Take(1000).Select(e => Path.GetFileName(e)));
+        return near is null ? "Look at the path again." : $"Did you mean {near}?";
+    }
+}

@@ -1,0 +1,40 @@
+using System.Globalization;
+using Witnessmark.Language.Model;
+using Witnessmark.Language.Text;
+using Witnessmark.Records.Hashing;
+using Witnessmark.Records.Issuing;
+using Witnessmark.Records.Sheets;
+using Witnessmark.Rendering;
+using Witnessmark.Rendering.Checklist;
+
+namespace Witnessmark.Compiler;
+
+/// <summary>Makes a copy, or says why not.</summary>
+internal static class Issuing
+{
+    public static IssuedCopy Copy(Library library, IssueOrder order)
+    {
+        if (Refusals.Of(library, order) is { } refusal)
+            return IssuedCopy.Refused(refusal.What, refusal.Todo);
+        var procedure = library.Procedure(order.Procedure)!;
+        var plan = SheetPlanner.Plan(library.ScopeOf(procedure), order.Part);
+        var hash = ProcedureHash.Of(library, procedure);
+        var copy = new CopyIdentity(hash, order.Unit, order.Serial, order.Place, At(order), order.IssuedBy);
+        var identity = new SheetIdentity(
+            procedure.Id.Value, procedure.Version!.Value.Value, hash.Hex, copy.Mark, order.Unit, order.Serial, order.Place, Printed(order), SheetIdentity.OwnTemplateHash);
+        var sheet = SheetPage.Render(plan, identity, PaperOf(order.Paper ?? library.Workshop.Paper?.Value), Words.Of(procedure.Language?.Value));
+        var name = $"{procedure.Id.Value}{(order.Part is null ? "" : $"-{StepName.Slug(order.Part)}")}-{copy.Mark}";
+        return new IssuedCopy(
+            copy.Mark,
+            procedure.Version.Value.Value,
+            hash.Short12,
+            [OutputFile.Of($"{name}.html", sheet), OutputFile.Of($"{name}.yaml", BlankSignOff.Write(plan, copy))],
+            Refusal: null);
+    }
+
+    public static Paper PaperOf(string? name) => string.Equals(name, nameof(Paper.Letter), StringComparison.OrdinalIgnoreCase) ? Paper.Letter : Paper.A4;
+
+    private static string At(IssueOrder order) => order.IssuedAt.ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture);
+
+    private static string Printed(IssueOrder order) => order.IssuedAt.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using Witnessmark.Checking;
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Text;
+using Witnessmark.Reading;
+using Witnessmark.Reading.Records;
+using Witnessmark.Reading.References;
+using Witnessmark.Records.Hashing;
+using Witnessmark.Records.Receiving;
+using Witnessmark.Rendering.Site;
+
+namespace Witnessmark.Compiler;
+
+/// <summary>The way of the data, whole: files → library → findings → sheets, pages, copies, verdicts. Nothing here touches disk or clock.</summary>
+public static class Pipeline
+{
+    /// <summary>Reads a workshop and holds every rule against it.</summary>
+    public static Bench Check(IReadOnlyList<RawFile> files)
+    {
+        var findings = new FindingList();
+        var library = WorkshopReader.Read(files, findings);
+        ReferenceCheck.Check(library, findings);
+        RuleSet.Check(library, findings);
+        return new Bench(library, findings.InReadingOrder());
+    }
+
+    /// <summary>The site, and a specimen of every sheet on both papers.</summary>
+    public static ImmutableArray<OutputFile> Build(Bench bench, string programVersion)
+    {
+        var hashes = bench.Library.Procedures.ToImmutableDictionary(p => p.Id.Value, p => ProcedureHash.Of(bench.Library, p));
+        var specimens = Specimens.Of(bench.Library, hashes);
+        return
+        [
+            .. SitePages.Render(SiteContent.Of(bench.Library, hashes, specimens, programVersion)),
+            .. specimens.Select(s => s.File),
+        ];
+    }
+
+    /// <summary>One copy of a released procedure: its sheet and the blank that goes with it.</summary>
+    public static IssuedCopy Issue(Bench bench, IssueOrder order) => Issuing.Copy(bench.Library, order);
+
+    /// <summary>Holds a sign-off against the version that was printed. A text that cannot be read is refused as it stands.</summary>
+    public static ReceptionResult Receive(Bench bench, RawFile record)
+    {
+        var findings = new FindingList();
+        var signOff = SignOffReader.Read(record, findings);
+        var read = findings.InReadingOrder();
+        if (signOff is null || ReceptionResult.StateOf(read) == ReceptionState.Refused)
+            return new ReceptionResult(ReceptionState.Refused, read, Asked: 0, Given: 0);
+        var held = Reception.Hold(signOff, bench.Library, []);
+        findings.AddRange(held.Findings);
+        var all = findings.InReadingOrder();
+        return held with { Findings = all, State = ReceptionResult.StateOf(all) };
+    }
+
+    /// <summary>A procedure to write on from, and a workshop when there are no files yet.</summary>
+    public static DraftedFiles Draft(IReadOnlyList<RawFile> files, NewProcedure wanted) => Drafting.Draft(files, wanted);
+}

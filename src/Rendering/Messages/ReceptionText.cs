@@ -1,0 +1,43 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Witnessmark.Language.Findings;
+using Witnessmark.Records.Receiving;
+
+namespace Witnessmark.Rendering.Messages;
+
+/// <summary>What became of a sign-off, for people and machines.</summary>
+public static class ReceptionText
+{
+    /// <summary>One line that stands alone: <c>REFUSED for 1 reason. 24 of 24 entries given.</c></summary>
+    public static string Verdict(ReceptionResult result)
+    {
+        var given = string.Create(CultureInfo.InvariantCulture, $"{result.Given} of {result.Asked} entries given.");
+        var faults = result.Findings.Count(f => f.Severity == Severity.Fault);
+        var queries = result.Findings.Count(f => f.Severity == Severity.Query);
+        return result.State switch
+        {
+            ReceptionState.Refused => result.Asked == 0 ? $"REFUSED for {Many(faults, "reason")}." : $"REFUSED for {Many(faults, "reason")}. {given}",
+            ReceptionState.Open => $"OPEN: {Many(queries, "thing")} to do or to look at. {given}",
+            _ => $"COMPLETE. {given}",
+        };
+    }
+
+    public static string Json(ReceptionResult result)
+    {
+        var buffer = new System.Buffers.ArrayBufferWriter<byte>();
+        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
+        {
+            json.WriteStartObject();
+            json.WriteString("state", result.State.ToString().ToLowerInvariant());
+            json.WriteNumber("asked", result.Asked);
+            json.WriteNumber("given", result.Given);
+            FindingJson.Write(json, result.Findings);
+            json.WriteEndObject();
+        }
+        return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
+    }
+
+    private static string Many(int count, string one) => string.Create(CultureInfo.InvariantCulture, $"{count} {(count == 1 ? one : one + "s")}");
+}

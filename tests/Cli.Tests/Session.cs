@@ -1,0 +1,107 @@
+using System.Text;
+using System.Text.RegularExpressions;
+using Witnessmark.Cli;
+using Witnessmark.Harness;
+
+namespace Witnessmark.Cli.Tests;
+
+/// <summary>
+/// A session as a person sees it: stage directions in brackets, commands behind <c>$ witnessmark</c>, then what is printed and
+/// <c>exit n</c>. Run in a folder of its own, at a fixed time.
+/// </summary>
+internal sealed partial class Session : IDisposable
+{
+    private static readonly DateTimeOffset Morning = new(2031, 6, 11, 6, 40, 0, TimeSpan.FromHours(2));
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("witnessmark-session-").FullName;
+
+    public string Play(string script)
+    {
+        var played = new StringBuilder();
+        foreach (var line in script.ReplaceLineEndings("\n").Split('\n').Where(IsScript))
+        {
+            played.Append(line).Append('\n');
+            if (line.StartsWith("$ ", StringComparison.Ordinal))
+                played.Append(Command(line[2..])).Append('\n');
+            else if (line.StartsWith('('))
+                Direct(line.Trim('(', ')'));
+            if (!line.StartsWith("$ ", StringComparison.Ordinal))
+                played.Append('\n');
+        }
+        return played.ToString();
+    }
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    /// <summary>Everything else in the file is what was printed when it was approved.</summary>
+    private static bool IsScript(string line) => line.StartsWith("# ", StringComparison.Ordinal) || line.StartsWith("$ ", StringComparison.Ordinal) || line is ['(', .., ')'];
+
+    private string Command(string line)
+    {
+        var words = Words().Matches(line).Select(m => m.Value.Replace("\"", "", StringComparison.Ordinal)).ToArray();
+        if (words[0] == "show")
+            return File.ReadAllText(Path.Combine(_folder, words[1]));
+        if (words[0] == "ls")
+            return string.Join('\n', Directory.EnumerateFiles(Path.Combine(_folder, words[1]), "*", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(_folder, f)).Order(StringComparer.Ordinal)) + "\n";
+        Assert.Equal("witnessmark", words[0]);
+        using var screen = new StringWriter { NewLine = "\n" };
+        var code = CommandLine.Run(words[1..], new Surroundings(screen, screen, () => Morning, _folder, Coloured: false));
+        return $"{screen.ToString().Replace(_folder, "/home/mo", StringComparison.Ordinal)}exit {code}\n";
+    }
+
+    private void Direct(string direction)
+    {
+        if (direction == "the demo workshop is in procedures")
+            Copy(Repo.Path("procedures"), Path.Combine(_folder, "procedures"));
+        else if (EmptyFolder().Match(direction) is { Success: true } empty)
+            Directory.CreateDirectory(Path.Combine(_folder, empty.Groups[1].Value));
+        else if (FileHolds().Match(direction) is { Success: true } holds)
+            Write(holds.Groups[1].Value, holds.Groups[2].Value.Replace("\\n", "\n", StringComparison.Ordinal));
+        else if (Becomes().Match(direction) is { Success: true } change)
+            Replace(change.Groups[1].Value, change.Groups[2].Value, change.Groups[3].Value);
+        else if (FilledIn().Match(direction) is { Success: true } filled)
+            File.WriteAllText(Path.Combine(_folder, filled.Groups[1].Value), File.ReadAllText(Repo.Path("tests", "Cli.Tests", "Sessions", filled.Groups[2].Value)));
+        else
+            Assert.Fail($"no such stage direction: {direction}");
+    }
+
+    private void Write(string file, string text)
+    {
+        var path = Path.Combine(_folder, file);
+        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+        File.WriteAllText(path, text);
+    }
+
+    private void Replace(string file, string from, string to)
+    {
+        var path = Path.Combine(_folder, file);
+        var text = File.ReadAllText(path);
+        Assert.Contains(from, text, StringComparison.Ordinal);
+        File.WriteAllText(path, text.Replace(from, to, StringComparison.Ordinal));
+    }
+
+    private static void Copy(string from, string to)
+    {
+        foreach (var file in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories))
+        {
+            var target = Path.Combine(to, Path.GetRelativePath(from, file));
+            Directory.CreateDirectory(Path.GetDirectoryName(target)!);
+            File.Copy(file, target);
+        }
+    }
+
+    [GeneratedRegex("\"[^\"]*\"|\\S+")]
+    private static partial Regex Words();
+
+    [GeneratedRegex("^there is an empty folder (\\S+)$")]
+    private static partial Regex EmptyFolder();
+
+    [GeneratedRegex("^the file (\\S+) holds: (.*)$")]
+    private static partial Regex FileHolds();
+
+    [GeneratedRegex("^in (\\S+), `(.*)` becomes `(.*)`$")]
+    private static partial Regex Becomes();
+
+    [GeneratedRegex("^(\\S+) is filled in as in (\\S+)$")]
+    private static partial Regex FilledIn();
+}
