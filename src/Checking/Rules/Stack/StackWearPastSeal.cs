@@ -2,6 +2,8 @@ using Witnessmark.Checking.Wording;
 using Witnessmark.Engineering.Stacks;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Quantities;
+using Witnessmark.Language.Text;
 
 namespace Witnessmark.Checking.Rules.Stack;
 
@@ -27,11 +29,14 @@ public sealed class StackWearPastSeal : ISheetRule
                 "Every part measures good, and still the piston leaves its seal bore: oil leaks inside and brake pressure is lost.",
                 "Raise the wear limits until the sum fits, or give the stack a limit of its own. Look the seal overrun up again.")
             {
-                Further = [.. machine.Parts.Where(p => p.WornAt is not null && ladderHas(stack, p)).Select(p => new FurtherPlace(p.WornAt!.Value.At, $"worn at {p.WornAt.Value.Value}"))],
+                Further = [.. Limits(machine, stack).Select(l => new FurtherPlace(l.At, $"worn at {l.Value}"))],
                 Worked = [$"travel: {wear.Travel.Line}", $"allowed: {wear.Allowed.Line}"],
             });
         }
-
-        static bool ladderHas(PartStack stack, PartKind part) => stack.Order.Any(r => r.Pieces.Any(p => p.Part.Value == part.Id.Value));
     }
+
+    private static IEnumerable<Located<Quantity>> Limits(Machine machine, PartStack stack) => machine.Parts
+        .Where(p => stack.Order.Any(r => r.Pieces.Any(piece => piece.Part.Value == p.Id.Value)))
+        .Select(p => p.WornAt)
+        .OfType<Located<Quantity>>();
 }

@@ -26,12 +26,14 @@ public sealed class PassBelowWrench : IProcedureRule
             // every pass can be set, or is so near the lowest mark that this is its nearest
             if (first is null)
                 continue;
+            var asks = Measures.InBoth(first.Setting.Value.ToFigures(3));
+            var least = Figures.Percent(LeastShare(lowest.In(use.Setting.Unit).Number / use.Setting.Number));
             findings.Add(
                 Info,
                 use.Job.At,
-                $"Pass {first.Number} of {use.Job.Group.Id.Value}, {Figures.Percent(first.Pass.Share)}, asks for {Measures.InBoth(first.Setting.Value.ToFigures(3))} on {use.Wrench.Id.Value}, which begins at {lowest}.",
+                $"Pass {first.Number} of {use.Job.Group.Id.Value}, {Figures.Percent(first.Pass.Share)}, asks for {asks} on {use.Wrench.Id.Value}, which begins at {lowest}.",
                 "What cannot be dialled is done by feel, and the joint is pulled crooked before the wrench is ever used.",
-                $"Give the group passes of its own that begin at {Figures.Percent(LeastShare(lowest.In(use.Setting.Unit).Number / use.Setting.Number))} or more, or name a smaller wrench for this pass.",
+                $"Give the group passes of its own that begin at {least} or more, or name a smaller wrench for this pass.",
                 new FurtherPlace(range.At, $"begins at {lowest}"));
         }
     }

@@ -21,10 +21,11 @@ public sealed class SettingOffTheScale : IProcedureRule
             // off the range is another fault; within the tolerance is what is asked
             if (full is not { Within: false, Dial: { } dial, Gets: { } gets })
                 continue;
+            var atBolt = use.Job.Adapter is null ? "" : $", {gets.ToFigures(3)} at the bolt";
             findings.Add(new Finding(
                 Info,
                 use.Job.At,
-                $"The mark of {use.Wrench.Id.Value} nearest to {full.Setting.Value.ToFigures(3)} is {dial}{(use.Job.Adapter is null ? "" : $", {gets.ToFigures(3)} at the bolt")}; {use.Job.Group.Id.Value} need {use.Torque}.",
+                $"The mark of {use.Wrench.Id.Value} nearest to {full.Setting.Value.ToFigures(3)} is {dial}{atBolt}; {use.Job.Group.Id.Value} need {use.Torque}.",
                 "A wrench is set to a mark and not between two. Every bolt comes out wrong by the same amount, and the sheet says it is right.",
                 $"Name a wrench with finer marks; steps of {scale.Value} are too coarse for ± {use.Torque.Tolerance}.")
             {

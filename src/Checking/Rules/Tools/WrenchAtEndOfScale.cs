@@ -23,10 +23,12 @@ public sealed class WrenchAtEndOfScale : IProcedureRule
             if (fit.Broken is not (WrenchBound.BelowHouseShare or WrenchBound.AboveHouseShare))
                 continue;
             var fitting = use.Fitting(scope).ToList();
+            var greatest = range.Value.High!.Value.Value;
+            var trusted = $"{Figures.Percent(limits.WrenchShare.Low)} to {Figures.Percent(limits.WrenchShare.High)}";
             findings.Add(
                 Info,
                 use.Job.At,
-                $"{use.Job.Group.Id.Value} need {Measures.InBoth(use.Setting)}, which is {Figures.Percent(fit.Share, 1)} of the greatest value of {use.Wrench.Id.Value}, {range.Value.High!.Value.Value}; the house trusts {Figures.Percent(limits.WrenchShare.Low)} to {Figures.Percent(limits.WrenchShare.High)}.",
+                $"{use.Job.Group.Id.Value} need {Measures.InBoth(use.Setting)}, which is {Figures.Percent(fit.Share, 1)} of the {greatest} of {use.Wrench.Id.Value}; the house trusts {trusted}.",
                 "A wrench holds its 4 % where it is calibrated. Toward the end of the scale one division is a large share of the torque.",
                 fitting.Count > 0 ? $"{Say.Or(fitting)} has it in the trusted part of its scale." : $"A wrench with {use.Setting} between a fifth and the end of its scale is better.",
                 new FurtherPlace(range.At, $"trusted from {fit.Trusted.Low!.Value.Value.ToFigures(3).NumberText} to {fit.Trusted.High!.Value.Value.ToFigures(3)}"));

@@ -19,11 +19,13 @@ public sealed class WrenchInOtherUnit : IProcedureRule
             // the unit on the sheet is the one on the wrench
             if (unit == use.Torque.Target.Unit)
                 continue;
+            var onScale = use.Setting.In(unit);
+            var slipped = onScale.Number == 0 ? 0 : use.Setting.Number / onScale.Number;
             findings.Add(
                 Info,
                 use.Job.At,
-                $"{use.Wrench.Id.Value} is marked in {unit}, and {use.Job.Group.Id.Value} are given in {use.Torque.Target.Unit}: {use.Setting.ToFigures(3)} is {use.Setting.In(unit).ToFigures(3)} on its scale.",
-                $"Whoever dials the number of the data sheet on this scale gets {Figures.Percent(use.Setting.In(unit).Number == 0 ? 0 : use.Setting.Number / use.Setting.In(unit).Number)} of the torque.",
+                $"{use.Wrench.Id.Value} is marked in {unit}, and {use.Job.Group.Id.Value} are given in {use.Torque.Target.Unit}: {use.Setting.ToFigures(3)} is {onScale.ToFigures(3)} on its scale.",
+                $"Whoever dials the number of the data sheet on this scale gets {Figures.Percent(slipped)} of the torque.",
                 $"The sheet prints the setting in {unit}. A wrench marked in {use.Torque.Target.Unit} leaves nothing to mix up.",
                 new FurtherPlace((use.Wrench.Scale?.At ?? use.Wrench.Range?.At)!.Value, $"marked in {unit}"));
         }

@@ -30,9 +30,9 @@ public sealed class FrictionAgainstCondition : ISheetRule
                 k.Value > usual.High
                     ? "The torque was worked out for threads that drag more. On these it pulls the bolts further than meant, perhaps past proof."
                     : "The torque was worked out for threads that drag less. On these it pulls the bolts less than meant, and they work loose.",
-                fitting.Any()
-                    ? $"k {k.Value} is usual for {Say.Or(fitting)} threads. Write that state, or the k for {condition.Value} ones. A k from a test of this joint stays; name the test under `basis`."
-                    : $"Write the k for {condition.Value} threads. A k from a test of this joint stays; name the test under `basis`.",
+                (fitting.Any()
+                    ? $"k {k.Value} is usual for {Say.Or(fitting)} threads. Write that state, or the k for {condition.Value} ones."
+                    : $"Write the k for {condition.Value} threads.") + " A k from a test of this joint stays; name the test under `basis`.",
                 new FurtherPlace(condition.At, condition.Value));
         }
     }

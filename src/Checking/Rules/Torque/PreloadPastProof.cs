@@ -21,10 +21,11 @@ public sealed class PreloadPastProof : ISheetRule
             // without sensible scatter nothing can be said; within the limit all is well
             if (PreloadScatter.Of(torque.Window, torque.Torque.Value, torque.Limits) is not { } scatter || scatter.RootSumSquare.Value <= torque.Limits.TightenedProof)
                 continue;
+            var limit = Figures.Percent(torque.Limits.TightenedProof);
             findings.Add(new Finding(
                 Info,
                 torque.Torque.At,
-                $"With {Measures.InBoth(torque.Torque.Value)}, {torque.Group.Id.Value} may reach {Figures.Percent(scatter.RootSumSquare.Value, 1)} of proof load; the house allows {Figures.Percent(torque.Limits.TightenedProof)}.",
+                $"With {Measures.InBoth(torque.Torque.Value)}, {torque.Group.Id.Value} may reach {Figures.Percent(scatter.RootSumSquare.Value, 1)} of proof load; the house allows {limit}.",
                 "Tolerance, wrench and friction scatter together. The bolts that get the most of it stretch for good and clamp less than before.",
                 PutRight(torque))
             {

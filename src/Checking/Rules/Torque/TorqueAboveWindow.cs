@@ -20,10 +20,12 @@ public sealed class TorqueAboveWindow : ISheetRule
             // a slip of the unit explains it: the cause is told once
             if (torque.Slip is not null)
                 continue;
+            var reached = Figures.Percent(torque.ShareOfProof(torque.Torque.Value.High), 1);
+            var limit = Figures.Percent(torque.Limits.TorqueWindow.High);
             findings.Add(new Finding(
                 Info,
                 torque.Torque.At,
-                $"{Measures.InBoth(torque.Torque.Value)} brings {torque.Group.Id.Value} up to {Figures.Percent(torque.ShareOfProof(torque.Torque.Value.High), 1)} of the torque at proof load; the house allows {Figures.Percent(torque.Limits.TorqueWindow.High)}.",
+                $"{Measures.InBoth(torque.Torque.Value)} brings {torque.Group.Id.Value} up to {reached} of the torque at proof load; the house allows {limit}.",
                 "Friction scatters by a quarter. A bolt aimed this high may be pulled past proof: it stays long, clamps less, and breaks later.",
                 PutRight(torque))
             {

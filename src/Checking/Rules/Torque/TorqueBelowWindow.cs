@@ -20,10 +20,12 @@ public sealed class TorqueBelowWindow : ISheetRule
             // a slip of the unit explains it, or it also goes above: the cause is told once
             if (torque.Slip is not null || torque.GoesAbove)
                 continue;
+            var reached = Figures.Percent(torque.ShareOfProof(torque.Torque.Value.Low), 1);
+            var limit = Figures.Percent(torque.Limits.TorqueWindow.Low);
             findings.Add(new Finding(
                 Info,
                 torque.Torque.At,
-                $"{Measures.InBoth(torque.Torque.Value)} brings {torque.Group.Id.Value} down to {Figures.Percent(torque.ShareOfProof(torque.Torque.Value.Low), 1)} of the torque at proof load; the house asks for {Figures.Percent(torque.Limits.TorqueWindow.Low)}.",
+                $"{Measures.InBoth(torque.Torque.Value)} brings {torque.Group.Id.Value} down to {reached} of the torque at proof load; the house asks for {limit}.",
                 "Bolts that are pulled this little do not hold the joint shut: it moves under load, the bolts bend to and fro, work loose and break.",
                 PutRight(torque))
             {
