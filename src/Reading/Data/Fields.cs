@@ -12,6 +12,7 @@ namespace Witnessmark.Reading.Data;
 public sealed partial class Fields
 {
     private readonly DataMap _map;
+    private readonly Dictionary<string, DataEntry> _entries = new(StringComparer.Ordinal);
     private readonly HashSet<string> _asked = new(StringComparer.Ordinal);
 
     /// <param name="map">The keys and values.</param>
@@ -20,6 +21,8 @@ public sealed partial class Fields
     public Fields(DataMap map, string what, FindingList findings)
     {
         _map = map;
+        foreach (var entry in map.Entries)
+            _entries.TryAdd(entry.Key.Value, entry);
         What = what;
         Findings = findings;
     }
@@ -36,7 +39,7 @@ public sealed partial class Fields
     /// <summary>Whether a key without a value counts as not written, as on a form that is filled in bit by bit.</summary>
     public bool BlanksMayStay { get; init; }
 
-    public bool Has(string key) => _map.Find(key) is not null;
+    public bool Has(string key) => _entries.ContainsKey(key);
 
     /// <summary>The value as written, of whatever kind.</summary>
     public DataNode? Node(string key) => Entry(key)?.Value;
@@ -164,7 +167,7 @@ public sealed partial class Fields
     private DataEntry? Entry(string key)
     {
         _asked.Add(key);
-        return _map.Find(key) is { } entry && !entry.Value.IsUnread() && !(BlanksMayStay && IsBlank(entry.Value)) ? entry : null;
+        return _entries.TryGetValue(key, out var entry) && !entry.Value.IsUnread() && !(BlanksMayStay && IsBlank(entry.Value)) ? entry : null;
     }
 
     private static bool IsBlank(DataNode value) => value is DataText { Text: "" };

@@ -79,7 +79,7 @@ internal sealed class TreeBuilder(SourceText source, TextSpan span, FindingList 
 
     private DataNode? Map(MappingStart start, int level)
     {
-        var entries = new List<DataEntry>();
+        var entries = new Entries();
         while (Next())
         {
             if (Event is MappingEnd)
@@ -87,34 +87,23 @@ internal sealed class TreeBuilder(SourceText source, TextSpan span, FindingList 
             if (Node(level + 1) is not { } key || !Next() || Node(level + 1) is not { } value)
                 return null;
             if (key is DataText text)
-                Keep(entries, new DataEntry(new Located<string>(text.Text, text.At), value));
+                entries.Keep(new DataEntry(new Located<string>(text.Text, text.At), value), findings);
             else
                 findings.Add(YamlSigns.KeyIsNoWord(key.At));
         }
         return null;
     }
 
-    private DataNode Finish(MappingStart start, List<DataEntry> entries)
+    private DataNode Finish(MappingStart start, Entries kept)
     {
         var flow = start.Style == MappingStyle.Flow;
+        var entries = kept.All;
         var at = Whole(start, flow, entries.Count > 0 ? entries[^1].Value.At : null);
         if (!flow || entries.Find(e => e.Value is DataText { Text: "", At.Span.Length: 0 }) is not { } empty)
             return new DataMap([.. entries], at);
         findings.Add(YamlSigns.Braces(at, empty.Key));
         // {group} alone was meant as a text; beside real keys the rest still counts
         return entries.Count == 1 ? new DataText(at.Text, at) : new DataMap([.. entries.Where(e => e != empty)], at);
-    }
-
-    private void Keep(List<DataEntry> entries, DataEntry entry)
-    {
-        if (entry.Key.Value == "<<" && !entry.Value.IsUnread())
-            findings.Add(YamlSigns.Anchor(entry.Key.At));
-        else if (entry.Key.Value == "<<")
-            return;
-        else if (entries.Find(e => e.Key.Value == entry.Key.Value) is { } first)
-            findings.Add(YamlSigns.KeyTwice(entry.Key, first.Key));
-        else
-            entries.Add(entry);
     }
 
     private void ReportTagOrAnchor(ParsingEvent e)
