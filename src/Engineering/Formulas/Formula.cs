@@ -33,16 +33,18 @@ public sealed class Formula
     /// is that of the value most to the left; a result without unit is given in %.
     /// </summary>
     /// <param name="valueOf">What a name stands for; null when it stands for nothing.</param>
-    /// <param name="round">Round value and line to this step; null: the value is not rounded.</param>
+    /// <param name="round">Round value and line to this step, which is of the same kind; null: the value is not rounded.</param>
     public Outcome<Worked<Quantity>> Evaluate(Func<string, Measured?> valueOf, Quantity? round = null)
     {
         var run = new FormulaRun(valueOf, unitsOnly: false);
         if (run.Value(_root) is not { } amount)
             return run.Fault!;
-        var value = amount.ToQuantity();
-        if (round is { } step && Rounding.ToStep(value, step) is { } rounded)
-            return new Worked<Quantity>(rounded, $"{FormulaLine.Of(_root, run)} = {Figures.Signed(rounded)}");
-        return new Worked<Quantity>(value, $"{FormulaLine.Of(_root, run)} = {Figures.Signed(amount.Shown)}");
+        var line = FormulaLine.Of(_root, run);
+        if (round is not { } step)
+            return new Worked<Quantity>(amount.ToQuantity(), $"{line} = {Figures.Signed(amount.Shown)}");
+        if (Rounding.ToStep(amount.ToQuantity(), step) is { } rounded)
+            return new Worked<Quantity>(rounded, $"{line} = {Figures.Signed(rounded)}");
+        return new FormulaFault(FormulaProblem.KindsDiffer, _root.At, $"{amount.ToQuantity().Unit.Kind} cannot be rounded to {step}");
     }
 
     /// <summary>The unit of the result before anything is measured, or what is wrong with kinds and names.</summary>

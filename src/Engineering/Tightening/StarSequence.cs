@@ -13,8 +13,13 @@ public static class StarSequence
     public const int MostBolts = 96;
 
     /// <summary>Every bolt once. Empty for a count below 3 or above 96.</summary>
-    public static ImmutableArray<int> For(int bolts) =>
-        bolts is < FewestBolts or > MostBolts ? [] : [.. (TurnsOn(bolts) ? Pairs(Mirrored(bolts / 2), bolts / 2) : Order(bolts)).Select(b => b + 1)];
+    public static ImmutableArray<int> For(int bolts)
+    {
+        if (bolts is < FewestBolts or > MostBolts)
+            return [];
+        var order = TurnsOn(bolts) ? Pairs(Mirrored(bolts / 2), bolts / 2) : Order(bolts);
+        return [.. order.Select(b => b + 1)];
+    }
 
     /// <summary>What is wrong with a written order for so many bolts, in the order met; empty when it may be used.</summary>
     public static ImmutableArray<SequenceFault> Problems(ImmutableArray<int> sequence, int bolts) => SequenceCheck.Of(sequence, bolts);

@@ -34,7 +34,7 @@ public sealed record UnitSlip(Quantity Written, Quantity Meant, decimal ShareWri
 
     private static string Says(Quantity torque, Quantity fits, decimal written, decimal share, Unit unit)
     {
-        var same = torque.Unit == unit ? "" : $" is {torque.In(unit).ToFigures(3)},";
-        return $"{torque}{(same.Length > 0 ? same : " is")} {Figures.Percent(written)} of proof; {fits} is {Figures.Percent(share)}";
+        var asWritten = torque.Unit == unit ? $"{torque} is" : $"{torque} is {torque.In(unit).ToFigures(3)},";
+        return $"{asWritten} {Figures.Percent(written)} of proof; {fits} is {Figures.Percent(share)}";
     }
 }

@@ -86,6 +86,13 @@ public class FormulaTests
     }
 
     [Fact]
+    public void A_step_of_another_kind_rounds_nothing()
+    {
+        var fault = Formula.Parse("mean of cavity-depth / 7").Value!.Evaluate(Value, Q("1 bar")).Fault!;
+        Assert.Equal("length cannot be rounded to 1 bar", fault.Says);
+    }
+
+    [Fact]
     public void In_words_it_is_printed_with_proper_signs() =>
         Assert.Equal(
             "mean of cavity depth − (sum of disc thickness + sum of plate thickness + sum of end thickness)",
