@@ -103,6 +103,7 @@ public static class RuleSet
         Rule.OfBoth<BandOutOfReach>(),
         Rule.OfBoth<BandsGap>(),
         Rule.OfBoth<BandsOverlap>(),
+        Rule.OfBoth<FormulaGoesRound>(),
         Rule.OfBoth<FormulaKindsDiffer>(),
         Rule.OfBoth<FormulaUnknownName>(),
         Rule.OfBoth<FormulaUnreadable>(),

@@ -9,13 +9,17 @@ namespace Witnessmark.Checking.Rules.Readings;
 /// <param name="Step">What is judged falls on multiples of it; null when it may fall between, as a mean does.</param>
 internal sealed record BandLine(ReadingItem Reading, ImmutableArray<ReadingBand> Bands, QuantityRange? Judged, Quantity? Step)
 {
+    /// <summary>Finer than any gauge, in any unit of the table: below it a reading counts as free to fall anywhere.</summary>
+    private const decimal FinestStep = 0.000001m;
+
     /// <summary>Null for a reading without bands, and for one whose numbers are not of one kind.</summary>
     public static BandLine? Of(ReadingItem reading)
     {
         if (reading.Bands.IsEmpty || !reading.IsOfOneKind())
             return null;
         var sorted = reading.Bands.Sort(ByLow);
-        return new BandLine(reading, sorted, JudgedRange(reading), reading.Judge?.Value == "mean" ? null : reading.Resolution?.Value);
+        var step = reading.Judge?.Value == "mean" || reading.Resolution is not { Value.Number: >= FinestStep } resolution ? (Quantity?)null : resolution.Value;
+        return new BandLine(reading, sorted, JudgedRange(reading), step);
     }
 
     /// <summary>Runs between two neighbours, and before the first and behind the last, that no band covers.</summary>
@@ -60,7 +64,7 @@ internal sealed record BandLine(ReadingItem Reading, ImmutableArray<ReadingBand>
     {
         if (IsEmpty(low, high))
             return null;
-        return Step is { Number: > 0 } step && !HoldsStep(low, high, step) ? null : new QuantityRange(low, high);
+        return Step is { } step && !HoldsStep(low, high, step) ? null : new QuantityRange(low, high);
     }
 
     private static bool HoldsStep(Bound low, Bound high, Quantity step)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
@@ -24,14 +25,15 @@ public sealed class BandsGap : ISheetRule, IProcedureRule
 
     private static void Report(ReadingItem reading, BandGap gap, FindingList findings)
     {
-        var neighbours = new[] { gap.Below, gap.Above }.OfType<ReadingBand>().ToList();
+        // with two neighbours the upper one is shown and the lower one named beside it
+        ImmutableArray<FurtherPlace> lower = gap is { Below: { } below, Above: not null } ? [new FurtherPlace(below.Range.At, $"{below.Name.Value}: {below.Range.Value}")] : [];
         findings.Add(
             Info,
             gap.Above?.Range.At ?? gap.Below!.Name.At,
             $"{Where(gap)} a {reading.Id.Spoken()} has no result, and {gap.Run} can be read.",
             "Whoever reads that number finds nothing on the sheet for it and decides alone, under pressure of time.",
             PutRight(gap),
-            [.. neighbours.Select(b => new FurtherPlace(b.Range.At, $"{b.Name.Value}: {b.Range.Value}"))]);
+            lower);
     }
 
     private static string Where(BandGap gap) => gap switch

@@ -23,11 +23,10 @@ public sealed class FormulaUnknownName : ISheetRule, IProcedureRule
                 continue;
             foreach (var name in parsed.Names.Where(n => !known.Knows(n)))
             {
-                var at = formula.Value.IndexOf(name, StringComparison.Ordinal);
                 var meant = NearMiss.Of(name, known.All);
                 findings.Add(
                     Info,
-                    at < 0 ? formula.At : Language.Text.TextSpan.Of(at, name.Length).In(formula),
+                    formula.PlaceOf(name),
                     $"The formula of {value.Id.Value} uses {name}, and no reading, value or cavity has that name.",
                     "Nobody is asked to measure it, so the value can never be worked out.",
                     meant is null ? $"Declare {name} as a reading, or write the name of one." : $"Did you mean {meant}?");

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
@@ -33,7 +34,7 @@ public sealed class StackDisagreesWithParts : ISheetRule
     }
 
     /// <summary>A disc has a plate on each side, so there is one disc more than plates between the ends.</summary>
-    private static System.Collections.Immutable.ImmutableArray<string> Worked(Ladder ladder)
+    private static ImmutableArray<string> Worked(Ladder ladder)
     {
         // without an end part at each end the count of faces is another
         if (ladder.Rungs is not [{ StandsStill: true }, .., { StandsStill: true }])

@@ -1,0 +1,31 @@
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Model;
+
+namespace Witnessmark.Checking.Rules.Readings;
+
+/// <summary>A value is worked out from itself.</summary>
+public sealed class FormulaGoesRound : ISheetRule, IProcedureRule
+{
+    public static RuleInfo Info { get; } = new("formula-goes-round", "Readings", Severity.Fault);
+
+    public static void Check(Machine machine, Library library, FindingList findings) =>
+        Check(machine.Values, FormulaNames.Of(machine), findings);
+
+    public static void Check(Scope scope, FindingList findings) => Check(scope.Procedure.Values, FormulaNames.Of(scope), findings);
+
+    private static void Check(Items<WorkedValue> values, FormulaNames known, FindingList findings)
+    {
+        foreach (var value in values)
+        {
+            // nothing behind it leads back to it
+            if (value.Formula is not { } formula || !known.BehindValue(value.Id.Value).Contains(value.Id.Value))
+                continue;
+            findings.Add(
+                Info,
+                formula.At,
+                $"{value.Id.Value} is worked out from itself: {formula.Value}.",
+                "To work it out it would have to be known already. No two people come to the same number that way.",
+                $"Work {value.Id.Value} out from what is measured. If another value was meant, write its name.");
+        }
+    }
+}
