@@ -4,6 +4,7 @@ using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
 using Witnessmark.Reading.Data;
+using Witnessmark.Reading.Sheets;
 
 namespace Witnessmark.Reading.FrontMatter;
 
@@ -41,12 +42,15 @@ public static partial class FrontMatterReader
             Uses = Pins.Uses(fields),
             Takes = Pins.Takes(fields),
             Approvals = Approvals.Read(fields),
+            Readings = MeasuringReader.Readings(fields),
+            Values = MeasuringReader.Values(fields),
+            Tests = TestReader.Tests(fields),
+            Hazards = HazardReader.Hazards(fields),
+            Devices = DeviceReader.Devices(fields),
+            Calls = WorkshopSheet.Calls(fields),
         };
         if (isJob)
             JobKeys(fields);
-        // bound as in a sheet as soon as the readers of sheets are here
-        foreach (var key in (string[])["readings", "values", "tests", "hazards", "devices", "calls"])
-            _ = fields.Node(key);
         fields.Done(procedure.IsCommonPart ? ["title", "version", "status"] : ["title", "version", "status", "machine"]);
         return procedure;
     }
@@ -77,7 +81,7 @@ public static partial class FrontMatterReader
     {
         if (fields.Below("applies-to", "`applies-to`", "{serials: from 0200, positions: [CL, CR]}") is not { } below)
             return null;
-        var serials = below.Text("serials", "from 0200") is { } text ? Sheets.SerialsReader.Read(text, fields.Findings) : null;
+        var serials = below.Text("serials", "from 0200") is { } text ? SerialsReader.Read(text, fields.Findings) : null;
         var applies = new Applicability(serials, below.List("positions", "[CL, CR]"));
         below.Done();
         return new Located<Applicability>(applies, below.Map.At);

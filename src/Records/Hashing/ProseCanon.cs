@@ -10,16 +10,16 @@ internal static class ProseCanon
 
     public static Canon Bullets(ImmutableArray<ImmutableArray<Inline>> bullets) => Canon.List(bullets.Select(Of));
 
-    /// <summary>Neighbouring words are joined first: where a line was wrapped does not count.</summary>
+    /// <summary>Neighbouring words are joined first, over line breaks too: where a line was wrapped does not count.</summary>
     public static Canon Of(ImmutableArray<Inline> text)
     {
         var runs = new List<Canon>();
         var words = "";
         foreach (var inline in text)
         {
-            if (inline is PlainText plain)
+            if (inline is PlainText or LineBreak)
             {
-                words += plain.Text;
+                words += inline is PlainText plain ? plain.Text : " ";
                 continue;
             }
             Take();
@@ -46,7 +46,6 @@ internal static class ProseCanon
         CodeText c => Canon.Map(("code", Canon.Text(c.Text))),
         LinkText l => Canon.Map(("link", Of(l.Inner)), ("to", Canon.Text(l.Target))),
         ImageText i => Canon.Map(("picture", Canon.Text(i.Description)), ("file", Canon.Text(i.Target))),
-        LineBreak => Canon.Text("break"),
         _ => throw new NotSupportedException($"text of shape {inline.GetType().Name} has no canonical form yet"),
     };
 

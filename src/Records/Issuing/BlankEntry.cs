@@ -35,7 +35,7 @@ internal static class BlankEntry
 
     private static string Hint(Ask ask) => ask switch
     {
-        CountAsk a => (a.AtLeast ? "at least " : "of ") + Number(a.Expected),
+        CountAsk a => (a.AtLeast ? "at least " : a.Expected == 0 ? "must be " : "of ") + Number(a.Expected),
         ReadingAsk a => Readings(a),
         LookAsk a => string.Join(" or ", a.Reading.Verdicts.Select(v => v.Value)),
         WorkedAsk a => a.Accept is { } accept ? $"{accept}" : a.Value.Round?.Value.Unit.Symbol ?? "",

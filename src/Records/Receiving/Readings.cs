@@ -23,8 +23,6 @@ internal static class Readings
     public static IEnumerable<TypedRow> Sound(this Answer<ReadingAsk> answer) =>
         answer.Rows().Where(r => r.Unclear is null && r.Numbers.Length > 0 && r.Unit is not null && r.Unit == answer.Ask.Unit());
 
-    /// <summary><c>D3</c> of disc thickness, or the name alone.</summary>
-    public static string Name(this Answer<ReadingAsk> answer, TypedRow row) => row.Piece.Length > 0 ? $"{row.Piece}, {Shown(answer.Ask.Key)}" : Shown(answer.Ask.Key);
-
-    public static string Shown(string key) => Wording.Shown(key);
+    /// <summary><c>disc thickness of D3</c>, or the name alone.</summary>
+    public static string Name(this Answer<ReadingAsk> answer, TypedRow row) => row.Piece.Length > 0 ? $"{Say.Name(answer.Ask.Key)} of {row.Piece}" : Say.Name(answer.Ask.Key);
 }

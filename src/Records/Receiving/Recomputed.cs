@@ -3,6 +3,7 @@ using Witnessmark.Engineering;
 using Witnessmark.Engineering.Formulas;
 using Witnessmark.Engineering.Measuring;
 using Witnessmark.Language.Quantities;
+using Witnessmark.Records.Receiving.Reasons;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Receiving;
@@ -16,7 +17,7 @@ internal sealed record Recomputed(Worked<Quantity> Worked, decimal Allowed)
 {
     private const string CavityOf = "cavity of ";
 
-    /// <summary>Null while a reading is missing or cannot be read.</summary>
+    /// <summary>Null while a reading is missing, cannot be read or cannot be.</summary>
     public static Recomputed? Of(Held held, WorkedAsk ask)
     {
         if (ask.Value.Formula is not { } text || Formula.Parse(text.Value).Value is not { } formula)
@@ -47,7 +48,9 @@ internal sealed record Recomputed(Worked<Quantity> Worked, decimal Allowed)
     private static bool IsWhole(Answer<ReadingAsk> answer)
     {
         var rows = answer.Sound().ToList();
+        // with a reading that cannot be, the value cannot be either: reading-impossible says so
         return rows.Count == answer.Ask.Pieces.Length
+            && rows.All(r => r.In(r.Unit!).All(v => ReadingImpossible.IsPlausible(answer.Ask, v)))
             && rows.All(r => answer.Ask.Reading.UpToPoints ? r.Numbers.Length <= answer.Ask.Points : r.Numbers.Length == answer.Ask.Points);
     }
 }

@@ -8,5 +8,5 @@ internal static class Wording
 
     /// <summary>First letters: <c>left-over</c> is LO.</summary>
     public static string Letters(string name) =>
-        string.Concat(name.Split('-', StringSplitOptions.RemoveEmptyEntries).Select(w => char.ToUpperInvariant(w[0])));
+        string.Concat(name.Trim('{', '}').Split('-', StringSplitOptions.RemoveEmptyEntries).Select(w => char.ToUpperInvariant(w[0])));
 }

@@ -13,7 +13,7 @@ public sealed class CheckerOutOfRole : IReason
     {
         foreach (var answer in held.Answers<CheckAsk>())
         {
-            if (Typed.Text(answer.Value) is not { } checker || held.SignOff.Crew.FirstOrDefault(c => c.Initials.Value == checker.Value) is not { Role: { } role })
+            if (Typed.Text(answer.Value) is not { } checker || SecondPersonIsFirst.Is(answer.Entry) || held.SignOff.Crew.FirstOrDefault(c => c.Initials.Value == checker.Value) is not { Role: { } role })
                 continue;
             if (role.Value == answer.Ask.Role || held.Library.Workshop.People.Find(checker.Value) is { } person && Has(person, answer.Ask.Role))
                 continue;

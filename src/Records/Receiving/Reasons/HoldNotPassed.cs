@@ -23,7 +23,7 @@ public sealed class HoldNotPassed : IReason
                 text.At,
                 $"The hold point of {answer.Entry.Says} is not passed: {wrong}.",
                 "Work stops at a hold point until its words are true, because afterwards nobody can look any more.",
-                $"Make it true on the machine: {string.Join("___", answer.Ask.Words).Trim()}. Then {answer.Ask.By ?? "the mechanic"} looks and it is written anew.");
+                $"Make it true on the machine: {string.Join("___", answer.Ask.Words).Trim()}. Then the {answer.Ask.By ?? "mechanic"} looks and it is written anew.");
         }
     }
 
@@ -59,6 +59,9 @@ public sealed class HoldNotPassed : IReason
         var read = QuantityReader.Quantity(value.Any(char.IsLetter) ? value : $"{value} {unit}");
         if (!read.Ok || !read.Value.Unit.SameKindAs(unit))
             return $"{value} is no torque";
-        return read.Value.CompareTo(last.Dial) == 0 ? null : $"the wrench read {read.Value}, the last pass is dialled {last.Dial}";
+        if (read.Value.CompareTo(last.Dial) == 0)
+            return null;
+        var otherScale = DualUnits.Beside(last.Dial) is { } beside && beside.Number == read.Value.Number ? $" ({beside} is the same: was it read on the other scale?)" : "";
+        return $"the wrench read {read.Value}, the last pass is dialled {last.Dial}{otherScale}";
     }
 }

@@ -37,11 +37,14 @@ public sealed class ReadingImpossible : IReason
 
     internal static bool IsPlausible(ReadingAsk ask, Quantity value) => ask.Reading.Plausible?.Value.Contains(value) ?? true;
 
+    /// <summary><c>inches</c>, not <c>in</c>, where a unit has a word.</summary>
+    private static string InWords(Unit unit) => unit.Spellings.LastOrDefault(s => s.Length > 4 && s.All(char.IsAsciiLetter)) ?? unit.Symbol;
+
     /// <summary>What explains it, when something does.</summary>
     private static string Slip(Quantity value, QuantityRange plausible)
     {
         if (UnitTable.BesideOf(value.Unit) is { } other && new Quantity(value.Number, other) is var meant && plausible.Contains(meant))
-            return $"{meant} would be {meant.In(value.Unit).RoundedTo(value.Decimals > 2 ? 2 : value.Decimals)}: was it read in {other}? ";
+            return $"{meant} would be {meant.In(value.Unit).RoundedTo(value.Decimals > 2 ? 2 : value.Decimals)}: was it read in {InWords(other)}? ";
         foreach (var (factor, says) in Slips)
             if (value with { Number = value.Number * factor } is var right && plausible.Contains(right))
                 return $"{right} would fit: {says}? ";

@@ -41,15 +41,15 @@ public sealed class ReadingOutside : IReason
         var reading = answer.Ask.Reading;
         var judge = reading.Judge?.Value is { } word and not "each" ? $"{word} of " : "";
         var name = row is null || judge.Length > 0 ? Say.Name(answer.Ask.Key) : answer.Name(row);
-        var where = judge.Length > 0 && row is { Piece.Length: > 0 } ? $" ({row.Piece})" : "";
-        var band = judged.Band is { } b ? $", which is {Say.Name(b)}" : "";
+        var where = judge.Length > 0 && row is { Piece.Length: > 0 } ? $", {row.Piece}," : "";
+        var band = judged.Band is { } b ? $" ({Say.Name(b)})" : "";
         var limit = answer.Ask.Accept is { } accept ? $"; the limit is {accept}" : "";
         findings.Add(
             Info,
             row?.At ?? answer.Value.At,
             Say.Sentence($"{judge}{name}{where} is {Rounded(judged.Value)}{band}{limit}."),
             $"The sheet says stop here: {answer.Entry.Says}. What was done after it stands on a part that does not pass.",
-            reading.Outside?.Value ?? "Put it right on the machine, measure again and write the new reading.");
+            Say.Sentence(reading.Outside?.Value ?? "Put it right on the machine, measure again and write the new reading."));
     }
 
     private static Quantity Rounded(Quantity value) => value.Decimals > 4 ? value.RoundedTo(4) : value;

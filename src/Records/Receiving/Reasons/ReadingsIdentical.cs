@@ -22,7 +22,7 @@ public sealed class ReadingsIdentical : IReason
                 answer.Value.At,
                 $"All {Say.Number(numbers.Count)} readings of {Say.Name(answer.Ask.Key)} are {Say.Number(numbers[0])}.",
                 "Parts differ a little and so do hands. Readings without any difference are often one reading written many times.",
-                "Measure some of them again, best the other person. If they really are alike, that person signs the entry with looked-again: and initials.");
+                "Measure some of them again, best the other person. If they really are alike, that person signs it in the entry: looked-again: TV.");
         }
     }
 

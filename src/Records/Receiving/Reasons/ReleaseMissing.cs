@@ -20,7 +20,7 @@ public sealed class ReleaseMissing : IReason
         findings.Add(
             Info,
             Head.PlaceOf(held.SignOff, "release"),
-            $"The release has no {Say.List(missing)} yet.",
+            $"The release has {Say.List(missing.Select(m => $"no {m}"))} yet.",
             "Until somebody has looked at the whole of it and signed, the work is not finished.",
             "Whoever releases it writes initials behind by: and the time behind at:.");
     }

@@ -15,7 +15,7 @@ public sealed class ResolutionTooCoarse : IReason
             if (answer.Ask.Reading.Resolution?.Value is not { } resolution)
                 continue;
             foreach (var row in answer.Sound())
-                if (row.In(row.Unit!).Where(v => v.Decimals < resolution.Decimals).Take(1).ToList() is [var value])
+                if (row.In(row.Unit!).Where(v => ReadingImpossible.IsPlausible(answer.Ask, v) && v.Decimals < resolution.Decimals).Take(1).ToList() is [var value])
                     findings.Add(
                         Info,
                         row.At,

@@ -16,11 +16,11 @@ public sealed class ResolutionTooFine : IReason
             if (answer.Ask.Reading.Resolution?.Value is not { } resolution)
                 continue;
             foreach (var row in answer.Sound())
-                if (row.Numbers.Where(n => !CanShow(n, resolution)).Take(1).ToList() is [var number])
+                if (row.In(row.Unit!).Where(v => ReadingImpossible.IsPlausible(answer.Ask, v) && !CanShow(v.Number, resolution)).Take(1).ToList() is [var value])
                     findings.Add(
                         Info,
                         row.At,
-                        Say.Sentence($"{answer.Name(row)}: {Say.Number(number)} {row.Unit} is finer than the gauge, which reads {resolution}."),
+                        Say.Sentence($"{answer.Name(row)}: {value} is finer than the gauge, which reads {resolution}."),
                         "A digit that no gauge has shown was reckoned or guessed, and makes the reading look better than it is.",
                         "Write what the gauge showed. If it was another gauge, write which one under tool and say so under deviations.");
         }

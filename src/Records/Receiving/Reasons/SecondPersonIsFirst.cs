@@ -9,17 +9,19 @@ public sealed class SecondPersonIsFirst : IReason
 
     public static void Check(Held held, FindingList findings)
     {
-        foreach (var entry in held.Entries)
+        foreach (var entry in held.Entries.Where(Is))
         {
-            if (entry.CheckedBy is not { } checker || entry.By is not { } by || !Signatures.In(by).Any(b => b.Value == checker.Value))
-                continue;
+            var checker = entry.CheckedBy!.Value;
             findings.Add(
                 Info,
                 checker.At,
                 $"{checker.Value} did {entry.Says} and checked it.",
                 "Nobody sees his own slip a second time. The check is there because it cannot be seen once the work is closed.",
                 "The other person looks for himself, as long as it can still be seen, and signs. If it cannot be seen any more, open it.",
-                new FurtherPlace(by.At, "who did it"));
+                new FurtherPlace(entry.By!.Value.At, "who did it"));
         }
     }
+
+    internal static bool Is(HeldEntry entry) =>
+        entry.CheckedBy is { } checker && entry.By is { } by && Signatures.In(by).Any(b => b.Value == checker.Value);
 }

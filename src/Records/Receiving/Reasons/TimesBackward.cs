@@ -18,7 +18,7 @@ public sealed class TimesBackward : IReason
                 findings.Add(
                     Info,
                     signed.Text.At,
-                    $"{signed.What} is signed {signed.Text.Value}, before {l.Before.What}, {l.Before.Text.Value}.",
+                    $"{signed.What} is signed {signed.Text.Value}, before {Lower(l.Before.What)}, {l.Before.Text.Value}.",
                     "Either the order of the sheet was left, or times were written in afterwards.",
                     "Put the time right if it was typed wrong. If the work was done in another order, say so under deviations and have it allowed.",
                     new FurtherPlace(l.Before.Text.At, "the earlier step"));
@@ -26,4 +26,6 @@ public sealed class TimesBackward : IReason
                 last = (signed, time);
         }
     }
+
+    private static string Lower(string what) => char.ToLowerInvariant(what[0]) + what[1..];
 }

@@ -19,7 +19,7 @@ public sealed class VerdictBad : IReason
                 verdict.At,
                 Say.Sentence($"{Say.Name(answer.Ask.Key)} is {verdict.Value}, and the work went on."),
                 $"The sheet says stop here: {answer.Entry.Says}.",
-                answer.Ask.Reading.Outside?.Value ?? $"Put it right ({answer.Ask.Reading.LookFor?.Value}), then do again what was done after it.");
+                Say.Sentence(answer.Ask.Reading.Outside?.Value ?? $"Put it right ({answer.Ask.Reading.LookFor?.Value}), then do again what was done after it."));
         }
     }
 }

@@ -23,7 +23,7 @@ public sealed class WorkedValueOutside : IReason
                 answer.Value.At,
                 Say.Sentence($"{Say.Name(answer.Ask.Key)} is {value}; the limit is {accept}."),
                 $"The sheet says stop here: {answer.Entry.Says}.",
-                answer.Ask.Value.Outside?.Value ?? "Find the part that makes it so, before anything is closed.")
+                Say.Sentence(answer.Ask.Value.Outside?.Value ?? "Find the part that makes it so, before anything is closed."))
             {
                 Worked = again is null ? [] : [again.Worked.Line],
             });

@@ -1,0 +1,68 @@
+using System.Text;
+using Witnessmark.Harness;
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Model;
+using Witnessmark.Language.Text;
+using Witnessmark.Reading;
+using Witnessmark.Reading.Records;
+using Witnessmark.Records.Hashing;
+using Witnessmark.Records.Issuing;
+using Witnessmark.Records.Sheets;
+
+namespace Witnessmark.Records.Tests;
+
+/// <summary>The demo workshop, as it is and with one thing changed.</summary>
+internal static class Demo
+{
+    private static readonly IReadOnlyList<RawFile> Files = Repo.Files(Repo.Path("procedures"));
+
+    public static readonly Library Library = WorkshopReader.Read(Files, new FindingList());
+
+    public static Procedure Stack => Library.Procedure("WB-40")!;
+
+    public static Scope StackScope => Library.ScopeOf(Stack);
+
+    public static SheetPlan Plan => SheetPlanner.Plan(StackScope, null);
+
+    public static ProcedureHash Hash => ProcedureHash.Of(Library, Stack);
+
+    public static CopyIdentity Copy => CopyFor("14", "0417", "CL");
+
+    public static CopyIdentity CopyFor(string unit, string serial, string place) => new(Hash, unit, serial, place, "2031-06-11T06:40+02:00", "RK");
+
+    /// <summary>The demo with some text of one file replaced, wherever it stands there.</summary>
+    public static Library With(string path, string text, string by) => Changed(path, content =>
+    {
+        Assert.Contains(text, content, StringComparison.Ordinal);
+        return content.Replace(text, by, StringComparison.Ordinal);
+    });
+
+    public static Library Changed(string path, Func<string, string> change)
+    {
+        Assert.Contains(Files, f => f.Path == path);
+        var files = Files.Select(f => f.Path == path ? RawFile.Of(path, Encoding.UTF8.GetBytes(change(Encoding.UTF8.GetString(f.Bytes.Span)))) : f);
+        return WorkshopReader.Read([.. files], new FindingList());
+    }
+
+    /// <summary>
+    /// A typed sign-off. <c>{hash}</c> and <c>{copy}</c> stand for what is printed today: both change whenever a word of the demo does.
+    /// The mark fits the head as it is typed, unless the case writes one of its own.
+    /// </summary>
+    public static SignOff Read(string path, string content)
+    {
+        var filled = content.Replace("{hash}", Hash.Short12, StringComparison.Ordinal);
+        var head = Parse(path, filled.Replace("{copy}", "none", StringComparison.Ordinal));
+        var mark = SetMark.Of(Hash.Hex, Text(head.Unit), Text(head.Serial), Text(head.Place), Text(head.Issued), Text(head.IssuedBy));
+        return Parse(path, filled.Replace("{copy}", mark, StringComparison.Ordinal));
+    }
+
+    private static string Text(Located<string>? text) => text?.Value ?? "";
+
+    private static SignOff Parse(string path, string content)
+    {
+        var findings = new FindingList();
+        var signOff = SignOffReader.Read(RawFile.Of(path, Encoding.UTF8.GetBytes(content)), findings);
+        Assert.Empty(findings.InReadingOrder().Select(f => f.Found));
+        return signOff!;
+    }
+}
