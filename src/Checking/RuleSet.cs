@@ -115,7 +115,6 @@ public static class RuleSet
         Rule.Of<CheckerDidTheWork>(),
         Rule.Of<LiftOnePerson>(),
         Rule.Of<LiftWithoutCall>(),
-        Rule.Of<LoadWithoutMass>(),
         Rule.Of<RoleNotInCrew>(),
         Rule.Of<StepWithoutDoer>(),
         // release

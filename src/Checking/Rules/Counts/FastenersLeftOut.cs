@@ -41,10 +41,10 @@ public sealed class FastenersLeftOut : IProcedureRule
             last.Amount.At,
             $"{last.Place.Procedure.Id.Value} fits {adding} of {work.Name}; the group has {work.Has}.",
             missing > 0
-                ? $"{Say.Number(missing, "fastener stays", "fasteners stay")} on the bench, and the rest carry the load of all {work.Has}."
+                ? $"{missing} of them {(missing == 1 ? "stays" : "stay")} on the bench, and the other {sum} carry the load of {work.Has}."
                 : "One hole is counted twice, so nobody can say from the sheet which ones are in.",
             missing > 0
-                ? $"Fit the other {missing} before the part ends, or say what stays out: `ends-with: {work.Group.Id.Value} = {missing} of {work.Has} removed`."
+                ? $"Fit the missing {(missing == 1 ? "one" : $"{missing}")} before the part ends, or say what stays out: `ends-with: {work.Group.Id.Value} = {missing} of {work.Has} removed`."
                 : $"Let the numbers add up to {work.Has}.")
         {
             Further =

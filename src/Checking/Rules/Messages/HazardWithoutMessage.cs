@@ -34,9 +34,9 @@ public sealed class HazardWithoutMessage : IProcedureRule
         findings.Add(
             Info,
             work.At,
-            $"{Say.Step(place)} meets the hazard {hazard.Id.Value}, and no message before it says so.",
+            $"{Say.Step(place)} meets the hazard {hazard.Id.Value} ({work.Word.Spelled()} {work.Text.Value}), and no message before it says so.",
             "Whoever does this step for the first time learns of the danger by the danger.",
-            $"Before the step write a message in quote marks, `> **{word}: what can happen**`, with how to avoid it and `> - hazard: {hazard.Id.Value}`.",
-            new FurtherPlace(hazard.Id.At, $"met by {work.Word.Spelled()} {work.Text.Value}"));
+            $"Above the step write `> **{word}: what can happen**`, under it how to avoid that, each line with `> -`, and last `> - hazard: {hazard.Id.Value}`.",
+            new FurtherPlace(hazard.Id.At, "the hazard and what work meets it"));
     }
 }

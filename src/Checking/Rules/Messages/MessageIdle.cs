@@ -26,7 +26,7 @@ public sealed class MessageIdle : IProcedureRule
                 $"This {reach.Message.Word.Value} warns of {reach.Hazard.Id.Value}, and no step from here to the end of the section meets it.",
                 "A message before harmless work teaches people to skip messages.",
                 $"Move it to the section where it is met ({Say.Or(works)}), or take it out.",
-                new FurtherPlace(reach.Hazard.Id.At, "says what work meets it"));
+                new FurtherPlace(reach.Hazard.Id.At, "the hazard and what work meets it"));
         }
     }
 }

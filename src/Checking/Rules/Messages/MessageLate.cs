@@ -20,10 +20,10 @@ public sealed class MessageLate : IProcedureRule
             findings.Add(
                 Info,
                 reach.Message.Word.At,
-                $"This {reach.Message.Word.Value} comes after step {place.Step.Number}, which already meets {reach.Hazard.Id.Value}.",
+                $"This {reach.Message.Word.Value} comes after step {place.Step.Number}, where {reach.Hazard.Id.Value} is met ({fact.Word.Spelled()} {fact.Text.Value}).",
                 "The sheet is read downwards, one step at a time. A message below the step is read by somebody who has been hurt, or was lucky.",
                 $"Put the message directly before step {place.Step.Number}.",
-                new FurtherPlace(fact.At, $"step {place.Step.Number} meets the hazard"));
+                new FurtherPlace(fact.At, "here the hazard is met"));
         }
     }
 }

@@ -25,18 +25,22 @@ public sealed class SignalWordWrong : IProcedureRule
             findings.Add(
                 Info,
                 message.Word.At,
-                $"This message says {SignalWords.Spelled(written)}; {hazard.Id.Value} is {Harm(hazard)}, which is {SignalWords.Spelled(right)}.",
+                $"This message says {SignalWords.Spelled(written)}; {hazard.Id.Value} {Harm(hazard)}, and that is {SignalWords.Spelled(right)}.",
                 written < right
                     ? "The word says how far to keep away before a line is read. Too weak a word, and somebody reaches in."
                     : "The word says how far to keep away before a line is read. Too strong a word, and the next DANGER is not believed.",
                 $"Write {SignalWords.Spelled(right)}. If the harm is another one, change the hazard in the data sheet, not the word.",
-                new FurtherPlace(hazard.Severity?.At ?? hazard.Id.At, $"{hazard.Id.Value}: {Harm(hazard)}"));
+                new FurtherPlace(hazard.Severity?.At ?? hazard.Id.At, $"{hazard.Id.Value} {Harm(hazard)}"));
         }
     }
 
-    private static string Harm(Hazard hazard)
+    private static string Harm(Hazard hazard) => hazard.Severity!.Value.Value switch
     {
-        var severity = hazard.Severity!.Value.Value == HarmSeverity.Property ? "property (nobody hurt)" : hazard.Severity.Value.Value.ToString().ToLowerInvariant();
-        return hazard.IfIgnored is { } likely ? $"{severity}, {likely.Value.ToString().ToLowerInvariant()}" : severity;
-    }
+        HarmSeverity.Death => $"{Likely(hazard)} kill",
+        HarmSeverity.Serious => $"{Likely(hazard)} do serious harm to somebody",
+        HarmSeverity.Minor => $"{Likely(hazard)} hurt somebody a little",
+        _ => $"{Likely(hazard)} harm the machine and nobody",
+    };
+
+    private static string Likely(Hazard hazard) => hazard.IfIgnored?.Value == HarmLikelihood.Will ? "will" : "could";
 }

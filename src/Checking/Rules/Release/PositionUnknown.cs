@@ -20,13 +20,12 @@ public sealed class PositionUnknown : IProcedureRule
             // a place of the machine
             if (known.Contains(position.Value))
                 continue;
-            var near = NearMiss.Of(position.Value, known);
             findings.Add(
                 Info,
                 position.At,
                 $"{scope.Procedure.Id.Value} applies to {position.Value}; {machine.Id.Value} has {Say.And(known)}.",
                 "The position is printed large on the sheet and decides which wheel end is opened.",
-                near is null ? $"Write one of {Say.Or(known)}." : $"Did you mean {near}?",
+                $"Write {Say.Or(known)}.",
                 new FurtherPlace(machine.Places[0].Name.At, "the places of the machine"));
         }
     }

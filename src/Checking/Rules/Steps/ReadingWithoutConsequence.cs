@@ -14,7 +14,7 @@ public sealed class ReadingWithoutConsequence : IProcedureRule
     {
         var asked = Asked(scope);
         foreach (var step in scope.Procedure.Steps)
-            foreach (var name in step.Facts.SelectMany(Measured))
+            foreach (var (fact, name) in step.Facts.SelectMany(f => Measured(f).Select(n => (f, n))))
             {
                 // only written down, or no such thing
                 if (Results(scope, name.Value) is not { Length: > 0 } results)
@@ -28,11 +28,27 @@ public sealed class ReadingWithoutConsequence : IProcedureRule
                 findings.Add(
                     Info,
                     name.At,
-                    $"{name.Value} is found out in step {step.Number} of {scope.Procedure.Id.Value}, but nothing says what happens when it is not good.",
+                    $"{name.Value} is {Done(fact.Word)} in step {step.Number} of {scope.Procedure.Id.Value}, but nothing says what happens when it is {Bad(results)}.",
                     "A bad reading that changes nothing is written down, and the work goes on over it.",
-                    $"Add `stop-if: {name.Value} = …` with the results that must not go on (of {Say.And(results)}), or decide on it.");
+                    PutRight(name.Value, results));
             }
     }
+
+    private static string Done(FactWord word) => word switch
+    {
+        FactWord.Measure => "measured",
+        FactWord.Inspect => "looked at",
+        FactWord.Test => "tested",
+        _ => "worked out",
+    };
+
+    /// <summary>The bad result, where it is known which of them is bad.</summary>
+    private static string Bad(string[] results) => results is ["inside", "outside"] or ["passed", "failed"] ? results[1] : "not good";
+
+    private static string PutRight(string name, string[] results) =>
+        Bad(results) == results[^1]
+            ? $"Add `stop-if: {name} = {results[^1]}`, or decide on it."
+            : $"Add `stop-if: {name} = …` with the results that must not go on (of {Say.And(results)}), or decide on it.";
 
     private static HashSet<string> Asked(Scope scope) =>
     [

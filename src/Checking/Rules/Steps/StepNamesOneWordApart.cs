@@ -38,7 +38,7 @@ public sealed class StepNamesOneWordApart : IProcedureRule
 
     private static string Difference(string[] first, string[] second)
     {
-        var only = second.Except(first, StringComparer.Ordinal).Concat(first.Except(second, StringComparer.Ordinal)).Distinct(StringComparer.Ordinal);
+        var only = first.Except(second, StringComparer.Ordinal).Concat(second.Except(first, StringComparer.Ordinal)).Distinct(StringComparer.Ordinal);
         return Say.And(only.Select(w => $"“{w}”"));
     }
 

@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using Witnessmark.Checking;
+using Witnessmark.Harness;
+using Witnessmark.Language.Findings;
+using Witnessmark.Rendering.Messages;
+using Witnessmark.Rules.Tests.Workshops;
+
+namespace Witnessmark.Rules.Tests.Pages;
+
+/// <summary>The page of each rule is its first test: its examples are compiled as changes to the demo workshop.</summary>
+public sealed class RulePageTests
+{
+    public static TheoryData<string> Pages => [.. RulePage.All().Select(p => p.Name)];
+
+    [Fact]
+    public void Every_rule_has_its_page_and_every_page_its_rule() => Assert.Equal(
+        RuleSet.All.Select(r => r.Info.Name).Order(StringComparer.Ordinal),
+        RulePage.All().Where(p => p.Path.StartsWith("src/Checking", StringComparison.Ordinal)).Select(p => p.Name).Order(StringComparer.Ordinal));
+
+    [Theory]
+    [MemberData(nameof(Pages))]
+    public void The_wrong_example_is_found_by_its_rule(string name)
+    {
+        var findings = Compile(RulePage.Named(name).Wrong);
+        Assert.True(findings.Any(f => f.Rule.Name == name), $"the wrong example of {name} is not found by it.{Listed(findings)}");
+    }
+
+    [Theory]
+    [MemberData(nameof(Pages))]
+    public void The_right_example_is_right(string name)
+    {
+        var page = RulePage.Named(name);
+        var findings = Compile(page.Right).Where(f => f.Rule.Name == name || !page.Right.Any(e => e.AllowsOther)).ToList();
+        Assert.True(findings.Count == 0, $"the right example of {name} has findings.{Listed(findings)}");
+    }
+
+    [Theory]
+    [MemberData(nameof(Pages))]
+    public void What_a_mechanic_reads_is_approved(string name)
+    {
+        var finding = Compile(RulePage.Named(name).Wrong).FirstOrDefault(f => f.Rule.Name == name);
+        Assert.NotNull(finding);
+        Approved.Check($"Rules.Tests/Approved/{name}.txt", new FindingText("procedures", Ink.None).Long(finding));
+    }
+
+    private static ImmutableArray<Finding> Compile(IEnumerable<PageExample> examples) =>
+        examples.Aggregate(DemoWorkshop.Whole, (workshop, example) => example.Apply(workshop)).Findings();
+
+    private static string Listed(IEnumerable<Finding> findings) =>
+        string.Concat(findings.Select(f => $"\n  {new FindingText("procedures", Ink.None).Short(f).TrimEnd()}"));
+}

@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using System.Text;
+using Witnessmark.Checking;
+using Witnessmark.Harness;
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Text;
+using Witnessmark.Reading;
+using Witnessmark.Reading.References;
+
+namespace Witnessmark.Rules.Tests.Workshops;
+
+/// <summary>The demo workshop in memory: its files as text by path, changed by examples and cases, then read and checked.</summary>
+internal sealed class DemoWorkshop
+{
+    private static readonly ImmutableSortedDictionary<string, string> AsItStands = Repo.Files(Repo.Path("procedures"))
+        .ToImmutableSortedDictionary(f => f.Path, f => Encoding.UTF8.GetString(f.Bytes.Span), StringComparer.Ordinal);
+
+    private DemoWorkshop(ImmutableSortedDictionary<string, string> files) => Files = files;
+
+    public static DemoWorkshop Whole { get; } = new(AsItStands);
+
+    /// <summary>Data sheet, tools, workshop file and common parts, without the procedures of the machine: a case brings its own.</summary>
+    public static DemoWorkshop WithoutProcedures { get; } =
+        new(AsItStands.RemoveRange(AsItStands.Keys.Where(p => p.EndsWith(".md", StringComparison.Ordinal) && !p.StartsWith("common/", StringComparison.Ordinal))));
+
+    public ImmutableSortedDictionary<string, string> Files { get; }
+
+    public DemoWorkshop With(string path, string text) => new(Files.SetItem(path, text));
+
+    public ImmutableArray<Finding> Findings()
+    {
+        var findings = new FindingList();
+        ImmutableArray<RawFile> files = [.. Files.Select(f => RawFile.Of(f.Key, Encoding.UTF8.GetBytes(f.Value)))];
+        var library = WorkshopReader.Read(files, findings);
+        ReferenceCheck.Check(library, findings);
+        RuleSet.Check(library, findings);
+        return findings.InReadingOrder();
+    }
+}
