@@ -12,6 +12,9 @@ public static class Decode
 {
     private const int MostPlaces = 8;
 
+    /// <summary>What an editor puts for a sign that it could not read.</summary>
+    private const char Lost = '\uFFFD';
+
     /// <summary>The text, without byte order mark and unseen characters; null when the file is no text that can be read.</summary>
     public static SourceText? Text(RawFile file, FindingList findings)
     {
@@ -25,6 +28,11 @@ public static class Decode
         if (!Utf8.IsValid(bytes))
         {
             findings.Add(InvalidUtf8(source, FirstBad(WithoutMark(bytes))));
+            return null;
+        }
+        if (content.IndexOf(Lost) is >= 0 and var lost)
+        {
+            findings.Add(LostSign(source, lost));
             return null;
         }
         return WithoutUnseen(source, findings);
@@ -77,6 +85,17 @@ public static class Decode
             string.Create(CultureInfo.InvariantCulture, $"Line {line}, column {column}: this character is not saved as UTF-8."),
             "It was probably saved in an older Windows encoding. A ± or ° that turns into something else changes a torque or a temperature.",
             "In the editor choose save as, encoding UTF-8, then look at every ±, °, µ and accent again.");
+    }
+
+    private static Finding LostSign(SourceText source, int at)
+    {
+        var (line, column) = source.PositionOf(at);
+        return new Finding(
+            DataFaults.TextEncoding,
+            source.At(at, at + 1),
+            string.Create(CultureInfo.InvariantCulture, $"Line {line}, column {column}: a sign was lost here when the file was saved in another encoding."),
+            "What stood there can only be guessed: a ±, a ° or a µ, and each makes another value.",
+            "Look it up in an older version of the file, type it again, and save as UTF-8.");
     }
 
     /// <summary>The text as it looks: what cannot be seen is reported once for the file, and left out.</summary>

@@ -31,9 +31,9 @@ internal sealed class TreeBuilder(SourceText source, TextSpan span, FindingList 
     {
         var start = Start(Event);
         if (++_nodes > YamlTree.MostNodes)
-            return Refuse(DataFaults.YamlTooMuch, At(start, start), $"This file has more than {Shown.Number(YamlTree.MostNodes)} keys and values.", "No person wrote that by hand, and nobody can check it.", "Split the file by topic, or take it out of the workshop folder.");
+            return Refuse(DataFaults.TextTooLarge, At(start, start), $"This file has more than {Shown.Number(YamlTree.MostNodes)} keys and values.", "No person wrote that by hand, and nobody can check it.", "Split the file by topic, or take it out of the workshop folder.");
         if (level > YamlTree.DeepestLevel)
-            return Refuse(DataFaults.YamlTooDeep, At(start, Math.Min(start + 1, _text.Length)), $"Values are nested more than {Shown.Number(YamlTree.DeepestLevel)} deep here.", "A fact that lies this deep is overlooked in a review.", "Write it flat: one fact a line.");
+            return Refuse(DataFaults.TextTooLarge, At(start, Math.Min(start + 1, _text.Length)), $"Values are nested more than {Shown.Number(YamlTree.DeepestLevel)} deep here.", "A fact that lies this deep is overlooked in a review.", "Write it flat: one fact a line.");
         ReportTagOrAnchor(Event);
         return Event switch
         {

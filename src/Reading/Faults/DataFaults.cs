@@ -21,8 +21,6 @@ public static class DataFaults
     public static readonly RuleInfo YamlDocuments = Fault("yaml-documents");
     public static readonly RuleInfo YamlBraces = Fault("yaml-braces");
     public static readonly RuleInfo YamlHash = Fault("yaml-hash");
-    public static readonly RuleInfo YamlTooDeep = Fault("yaml-too-deep");
-    public static readonly RuleInfo YamlTooMuch = Fault("yaml-too-much");
 
     // keys and values
     public static readonly RuleInfo KeyTwice = Fault("key-twice");
@@ -57,7 +55,7 @@ public static class DataFaults
     public static readonly ImmutableArray<RuleInfo> All =
     [
         TextEncoding, TextTooLarge, TextHidden,
-        YamlBroken, YamlTab, YamlAnchor, YamlTag, YamlDocuments, YamlBraces, YamlHash, YamlTooDeep, YamlTooMuch,
+        YamlBroken, YamlTab, YamlAnchor, YamlTag, YamlDocuments, YamlBraces, YamlHash,
         KeyTwice, KeyUnknown, KeyMissing, NameUnusable, ValueMissing, ValueWrongKind, ValueNotInList,
         QuantityWithoutUnit, UnitUnknown, UnitWrongKind, DecimalComma, RangeBackward, QuantityUnreadable,
         ThreadUnclear, PassImpossible, OrderUnclear, MetByUnclear, InterlockShape,

@@ -27,6 +27,14 @@ public sealed class DecodeTests
     }
 
     [Fact]
+    public void A_sign_that_was_lost_before_is_found()
+    {
+        var finding = Assert.Single(Decoded("torque: 235 \uFFFD 12 N·m"u8.ToArray()).Findings);
+        Assert.Equal("text-encoding", finding.Rule.Name);
+        Assert.Equal(13, finding.At.Start.Column);
+    }
+
+    [Fact]
     public void Utf_16_is_refused_with_and_without_its_mark()
     {
         Assert.Equal("text-encoding", Assert.Single(Decoded(Encoding.Unicode.GetPreamble().Concat(Encoding.Unicode.GetBytes("machine: okr-34")).ToArray()).Findings).Rule.Name);

@@ -48,13 +48,13 @@ public sealed class HostileFileTests
     [Fact]
     public void What_is_nested_too_deep_is_refused()
     {
-        Assert.Equal(["yaml-too-deep"], Rules("machine: " + new string('[', 100_000)));
-        Assert.Equal(["yaml-too-deep"], Rules("machine:\n" + string.Concat(Enumerable.Range(1, 500).Select(i => new string(' ', i) + "a:\n"))));
+        Assert.Equal(["text-too-large"], Rules("machine: " + new string('[', 100_000)));
+        Assert.Equal(["text-too-large"], Rules("machine:\n" + string.Concat(Enumerable.Range(1, 500).Select(i => new string(' ', i) + "a:\n"))));
     }
 
     [Fact]
     public void What_is_too_much_is_refused() =>
-        Assert.Equal(["yaml-too-much"], Rules("machine: okr-34\n" + string.Concat(Enumerable.Range(1, 30_000).Select(i => $"k{i}: a\n"))));
+        Assert.Equal(["text-too-large"], Rules("machine: okr-34\n" + string.Concat(Enumerable.Range(1, 30_000).Select(i => $"k{i}: a\n"))));
 
     [Fact]
     public void An_empty_file_and_one_of_remarks_alone_say_nothing()
