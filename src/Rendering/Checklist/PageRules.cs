@@ -11,9 +11,9 @@ namespace Witnessmark.Rendering.Checklist;
 internal static class PageRules
 {
     private const double CodeSize = 22;
-    private const int FootLetters = 74;
+    private const int FootLetters = 88;
     private const double FootLine = 4.7;
-    private const double FootSpace = 7;
+    private const double FootSpace = 6.5;
 
     public static string Of(SheetContext context, Paper paper)
     {

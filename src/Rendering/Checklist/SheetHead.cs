@@ -19,11 +19,11 @@ internal static class SheetHead
         {
             ["title"] = procedure.Title?.Value ?? procedure.Id.Value,
             ["part_name"] = context.Plan.Part.Name?.Value ?? "",
+            ["time"] = context.Quantities.Sum([.. context.Plan.Sections.SelectMany(s => s.Steps).SelectMany(SheetContext.Durations)]),
             ["rows"] = Data.List(Rows(context)),
             ["intro"] = SheetContext.Blocks([.. procedure.Introduction, .. context.Plan.Part.Prose], Fills.None),
             ["boxes"] = Data.List(Boxes(context)),
             ["before"] = Before(context),
-            ["see"] = words.SeeAndStrike,
             ["how"] = words.HowToFill,
             ["conditions"] = Data.List(Conditions(context)),
             ["notice"] = context.Scope.Library.Workshop.Notice?.Value ?? "",
@@ -35,9 +35,21 @@ internal static class SheetHead
         var words = context.Words;
         var procedure = context.Plan.Procedure;
         yield return Row(words.For, AppliesTo(context));
-        yield return Row(words.Crew, string.Join(", ", procedure.Crew.Select(c => string.Create(CultureInfo.InvariantCulture, $"{c.Number.Value} {c.Role.Value}"))));
-        yield return Row(words.Duration, context.Quantities.Sum([.. context.Plan.Sections.SelectMany(s => s.Steps).SelectMany(SheetContext.Durations)]));
+        if (Machine(context) is { Length: > 0 } machine)
+            yield return Row(words.This, machine, half: true);
+        yield return Row(words.Crew, string.Join(", ", procedure.Crew.Select(c => string.Create(CultureInfo.InvariantCulture, $"{c.Number.Value} {c.Role.Value}"))), half: true);
         yield return Row(words.Tools, string.Join(" · ", Tools(context)));
+    }
+
+    private static string Machine(SheetContext context)
+    {
+        var (id, words) = (context.Identity, context.Words);
+        return string.Join(" · ", new[]
+        {
+            id.Unit is { } unit ? $"{words.Unit} {unit}" : "",
+            id.Serial is { } serial ? $"{words.Serial} {serial}" : "",
+            id.Place is { } place ? $"{words.Place} {place}" : "",
+        }.Where(t => t.Length > 0));
     }
 
     private static string AppliesTo(SheetContext context)
@@ -97,5 +109,6 @@ internal static class SheetHead
         context.Plan.Part.Facts.Where(f => f.Word == FactWord.StartsWith).Select(f => f.Value).OfType<ConditionValue>()
             .SelectMany(c => context.Conditions(Fills.None).Each(c.Condition)).Distinct(StringComparer.Ordinal);
 
-    private static ScriptObject Row(string key, string text) => new() { ["key"] = key, ["text"] = text };
+    private static ScriptObject Row(string key, string text, bool half = false) =>
+        new() { ["key"] = key, ["text"] = text, ["half"] = half };
 }

@@ -46,8 +46,8 @@ internal static class SheetSections
             ["devices"] = Data.List(devices.Select(d => new ScriptObject { ["kind"] = Names.Shown(d.Kind.Id.Value), ["tags"] = string.Join(' ', d.Tags) })),
             ["so"] = string.Join(' ', new[]
             {
-                blocks.Contains("engine-start") ? words.EngineStaysOff : "",
-                blocks.Contains("travel") ? words.MachineStays : "",
+                blocks.Contains("engine-start") ? words.DoNotStart : "",
+                blocks.Contains("travel") ? words.DoNotMove : "",
             }.Where(t => t.Length > 0)),
         };
     }

@@ -15,7 +15,7 @@ internal static class StepRow
         var blocks = Blocks(step, context).ToList();
         if (boxes.Count + blocks.Count == 0 && step.Performed.IsEmpty)
             boxes.Add(Box.Strike(context.Words.Done));
-        if (step.Place.Effective(FactWord.OnlyIf) is not null)
+        if (StepLines.Guard(step, context) is not null)
             boxes.Add(Box.Strike(context.Words.NotSo));
         return new ScriptObject
         {
@@ -54,7 +54,7 @@ internal static class StepRow
                     yield return ReadingGrid.Of(reading, context);
                     break;
                 case WorkedAsk worked:
-                    yield return WorkedBlock.Of(worked, Check(step)?.Mode == CheckMode.Independent, context);
+                    yield return WorkedBlock.Of(worked, context);
                     break;
                 case StackAsk stack:
                     yield return Ladder.Of(stack, step, Check(step), context);
@@ -76,8 +76,14 @@ internal static class StepRow
         if (hold is not null)
             yield return HoldBlock.Of(hold, check?.Role == hold.By ? check : null, words);
         if (check is not null && hold?.By != check.Role && !step.Asks.OfType<StackAsk>().Any())
-            yield return HoldBlock.Second(check, words);
+            yield return HoldBlock.Second(check, OwnResult(step, check, words), words);
     }
+
+    // who checks a worked value works it out alone and must come to the same
+    private static ScriptObject? OwnResult(SheetStep step, CheckAsk check, Words words) =>
+        check.Mode == CheckMode.Independent && step.Asks.OfType<WorkedAsk>().FirstOrDefault() is { } worked
+            ? Box.Write(Box.Reading, words.OwnResult, words.MustAgree, Box.Dot(worked.Value.Round?.Value))
+            : null;
 
     private static CheckAsk? Check(SheetStep step) => step.Asks.OfType<CheckAsk>().FirstOrDefault();
 
@@ -92,12 +98,13 @@ internal static class StepRow
         return doers.IsEmpty || doers.SequenceEqual(context.UsualDoers) ? "" : string.Join(" + ", doers);
     }
 
-    // the reader cuts the last stop of a name; on paper the sentence ends
+    // a name is kept without its last stop; on paper it stands as the author wrote it, and a sentence ends
     private static string Name(SheetStep step)
     {
-        var name = step.Fills.In(step.Step.Name.Value);
-        var next = step.Step.Text.Plain().TrimStart();
-        var ends = next.Length == 0 || char.IsUpper(next[0]);
-        return ends && name.Length > 0 && !char.IsPunctuation(name[^1]) ? name + "." : name;
+        var (value, at) = step.Step.Name;
+        var content = at.Source.Content;
+        var behind = at.Span.End < content.Length ? content[at.Span.End] : ' ';
+        var stop = behind is '.' or ',' or ';' or ':' ? behind.ToString() : step.Step.Text.IsEmpty && value.Length > 0 && char.IsLetterOrDigit(value[^1]) ? "." : "";
+        return step.Fills.In(value) + stop;
     }
 }

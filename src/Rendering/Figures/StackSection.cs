@@ -30,7 +30,9 @@ public static class StackSection
         var scale = Scale(rows, rowHeight);
         for (var i = 0; i < rows.Count; i++)
         {
-            var y = (i * rowHeight) + Gap;
+            // in the middle of its line
+            var spare = Room(i, rows.Count, rowHeight, rows[i].Count) - (rows[i].Sum(p => Thick(p, rows)) * scale);
+            var y = (i * rowHeight) + Gap + (spare / 2);
             foreach (var piece in rows[i])
             {
                 var h = Thick(piece, rows) * scale;

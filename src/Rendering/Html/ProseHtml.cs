@@ -53,7 +53,8 @@ public static class ProseHtml
                 html.Append("<span class=\"picture\">").Append(Escape.Text(image.Description)).Append("</span>");
                 break;
             case LineBreak:
-                html.Append("<br>");
+                // a line that ends in the file need not end on paper
+                html.Append('\n');
                 break;
         }
     }

@@ -34,13 +34,12 @@ public sealed partial record Words
 
     // ends
     public string StillIn => Say("STILL IN", "SIGUE PUESTO");
-    public string EngineStaysOff => Say("Engine stays off.", "El motor sigue parado.");
-    public string MachineStays => Say("Machine stays where it is.", "La máquina no se mueve.");
-    public string OutBeforeClosing => Say("Out before closing.", "Fuera antes de cerrar.");
+    public string DoNotStart => Say("Do not start.", "No arrancar.");
+    public string DoNotMove => Say("Do not move.", "No mover.");
     public string Signed => Say("signed", "firmado");
     public string GoOn => Say("Go on.", "Siga.");
     public string SectionDone => Say("Section done", "Sección hecha");
-    public string BrokeOff => Say("Broke off", "Se interrumpió");
+    public string BrokeOff => Say("Broke off", "Se paró");
     public string AtStep => Say("at step", "en el paso");
     public string Restart => Say("Restart: three steps back, or the last value written.", "Al reanudar: tres pasos atrás, o el último valor escrito.");
     public string Closing => Say("Close the sheet", "Cierre de la hoja");

@@ -35,20 +35,19 @@ public sealed partial record Words
 
     // head
     public string For => Say("For", "Para");
+    public string This => Say("This one", "Esta");
     public string FromSerial => Say("serial from", "serie desde");
     public string To => Say("to", "a");
     public string Crew => Say("Crew", "Cuadrilla");
-    public string Duration => Say("Time", "Tiempo");
-    public string Tools => Say("Tools", "Herramientas");
+    public string Tools => Say("Tools", "Útiles");
     public string Date => Say("date", "fecha");
     public string MachineHours => Say("machine hours", "horas de máquina");
     public string Place => Say("place", "lugar");
     public string Initials => Say("initials", "iniciales");
     public string Before => Say("Must be so before step", "Debe cumplirse antes del paso");
-    public string SeeAndStrike => Say("See it, then strike the cell.", "Véalo y tache la casilla.");
     public string HowToFill => Say(
-        "Strike a printed cell when it is so. Write the value in an empty box.",
-        "Tache la casilla impresa cuando se cumpla. Escriba el valor en la casilla vacía.");
+        "See it, then strike the printed cell. Write the value in an empty box.",
+        "Véalo y tache la casilla impresa. Escriba el valor en la casilla vacía.");
 
     // step
     public string By => Say("by", "por");

@@ -13,11 +13,12 @@ internal static class Box
     public const string Clock = "clock";
     public const string Tool = "tool";
 
-    public static ScriptObject Write(string width, string before = "", string after = "", string dot = "") =>
-        new() { ["strike"] = false, ["width"] = width, ["before"] = before, ["after"] = after, ["dot"] = dot, ["words"] = "" };
+    /// <param name="under">A second line of the label: which tool.</param>
+    public static ScriptObject Write(string width, string before = "", string after = "", string dot = "", string under = "") =>
+        new() { ["strike"] = false, ["width"] = width, ["before"] = before, ["after"] = after, ["dot"] = dot, ["words"] = "", ["under"] = under };
 
     public static ScriptObject Strike(string words) =>
-        new() { ["strike"] = true, ["width"] = "", ["before"] = "", ["after"] = "", ["dot"] = "", ["words"] = words };
+        new() { ["strike"] = true, ["width"] = "", ["before"] = "", ["after"] = "", ["dot"] = "", ["words"] = words, ["under"] = "" };
 
     public static ScriptObject By(Words words, string role = "") =>
         Write(Narrow, role.Length == 0 ? words.By : $"{role} {words.By}");

@@ -16,10 +16,11 @@ internal static class HoldBlock
         ["time"] = Box.Time(words),
     }.Showing("sheet-hold.html");
 
-    public static ScriptObject Second(CheckAsk check, Words words) => new ScriptObject
+    public static ScriptObject Second(CheckAsk check, ScriptObject? own, Words words) => new ScriptObject
     {
         ["title"] = words.SecondPerson,
         ["how"] = $"{check.Role}, {How(check.Mode, words)}",
+        ["own"] = own,
         ["by"] = Box.By(words),
     }.Showing("sheet-second.html");
 

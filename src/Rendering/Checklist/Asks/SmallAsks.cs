@@ -11,7 +11,7 @@ internal static class SmallAsks
     public static IEnumerable<ScriptObject> Of(Ask ask, SheetContext context) => ask switch
     {
         CountAsk count => [Count(count, context.Words)],
-        ToolAsk tool => [Box.Write(Box.Tool, context.Words.Tool, string.Join(", ", tool.Tools))],
+        ToolAsk tool => [Box.Write(Box.Tool, context.Words.Tool, under: string.Join(" / ", tool.Tools))],
         LookAsk look => look.Reading.Verdicts.Select(v => Box.Strike(v.Value)),
         ChoiceAsk choice => choice.Outcomes.Select(o => Box.Strike(Names.Shown(o))),
         _ => [],

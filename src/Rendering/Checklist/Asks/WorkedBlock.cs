@@ -11,8 +11,7 @@ internal static partial class WorkedBlock
 {
     private const int MostBoxes = 5;
 
-    /// <param name="twice">A second person works it out alone: a second box for the result.</param>
-    public static ScriptObject Of(WorkedAsk ask, bool twice, SheetContext context)
+    public static ScriptObject Of(WorkedAsk ask, SheetContext context)
     {
         var parts = Parts(ask.Formula, Box.Dot(ask.Value.Round?.Value)).ToList();
         var boxed = parts.Count(p => (string)p["sign"]! == "") <= MostBoxes;
@@ -24,8 +23,6 @@ internal static partial class WorkedBlock
             ["dot"] = Box.Dot(ask.Value.Round?.Value),
             ["limits"] = ask.Accept is { } accept ? context.Quantities.Of(accept) : null,
             ["unit"] = ask.Accept is null ? ask.Value.Round?.Value.Unit.Symbol ?? "" : "",
-            ["again"] = twice ? $"{context.Words.SecondPerson.ToLowerInvariant()}, {context.Words.OwnResult}" : "",
-            ["agree"] = context.Words.MustAgree,
         }.Showing("sheet-worked.html");
     }
 
