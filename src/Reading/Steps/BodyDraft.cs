@@ -21,6 +21,9 @@ internal sealed class BodyDraft(FindingList findings)
 
     public int StepCount { get; set; }
 
+    /// <summary>Said once.</summary>
+    public bool HasTooMany { get; set; }
+
     /// <summary>The part that needs no name: what stands under the title.</summary>
     public PartDraft Untitled => Parts[0];
 

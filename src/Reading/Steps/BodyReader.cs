@@ -124,8 +124,10 @@ internal sealed class BodyReader
         var step = _steps.Read(item, ++_draft.StepCount, [.. _waiting]);
         _waiting.Clear();
         _draft.Section!.Steps.Add(step);
-        if (step.Number == StepFindings.Most + 1)
-            _findings.Add(StepFindings.TooMany(step.WrittenNumber.At));
+        var number = Math.Max(step.Number, step.WrittenNumber.Value);
+        if (number > StepFindings.Most && !_draft.HasTooMany)
+            _findings.Add(StepFindings.TooMany(step.WrittenNumber.At, number));
+        _draft.HasTooMany |= number > StepFindings.Most;
     }
 
     private void Bullets(ListBlock list)

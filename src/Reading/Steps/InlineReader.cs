@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.RegularExpressions;
 using Markdig.Extensions.Tables;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
@@ -11,10 +12,12 @@ using MdInline = Markdig.Syntax.Inlines.Inline;
 namespace Witnessmark.Reading.Steps;
 
 /// <summary>Running text without its Markdown. Raw HTML and links out of the workshop stop here.</summary>
-internal sealed class InlineReader(SourceText source, FindingList findings)
+internal sealed partial class InlineReader(SourceText source, FindingList findings)
 {
     /// <summary>Bold in italics in a link is three.</summary>
     private const int Deepest = 8;
+
+    private readonly HashSet<string> _open = new(StringComparer.OrdinalIgnoreCase);
 
     public ImmutableArray<Inline> Read(LeafBlock block) => From(block.Inline?.FirstChild);
 
@@ -46,11 +49,14 @@ internal sealed class InlineReader(SourceText source, FindingList findings)
             case CodeInline code:
                 read.Add(new CodeText(code.Content, at));
                 break;
-            case LineBreakInline:
+            case LineBreakInline { IsHard: true }:
                 read.Add(new LineBreak(at));
                 break;
-            case HtmlInline:
-                findings.Add(TextFindings.RawHtml(at));
+            case LineBreakInline:
+                read.Add(new PlainText(" ", at));
+                break;
+            case HtmlInline html:
+                Html(html.Tag, at);
                 break;
             case EmphasisInline { DelimiterCount: 2 } strong:
                 read.Add(new StrongText(From(strong.FirstChild, depth + 1), at));
@@ -74,6 +80,17 @@ internal sealed class InlineReader(SourceText source, FindingList findings)
                 read.Add(new PlainText(at.Text, at));
                 break;
         }
+    }
+
+    /// <summary>An end tag belongs to its beginning: one cause, one finding.</summary>
+    private void Html(string tag, Location at)
+    {
+        var name = TagName.Match(tag).Value;
+        if (!tag.StartsWith("</", StringComparison.Ordinal))
+            _open.Add(name);
+        else if (_open.Remove(name))
+            return;
+        findings.Add(TextFindings.RawHtml(at));
     }
 
     private void AddLink(ImmutableArray<Inline> inner, string target, Location at, ImmutableArray<Inline>.Builder read)
@@ -105,4 +122,7 @@ internal sealed class InlineReader(SourceText source, FindingList findings)
                 read.AddRange(Read(leaf));
         return read.ToImmutable();
     }
+
+    [GeneratedRegex("[A-Za-z][A-Za-z0-9-]*")]
+    private static partial Regex TagName { get; }
 }

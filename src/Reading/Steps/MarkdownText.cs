@@ -20,28 +20,22 @@ internal static class MarkdownText
         {
             return Markdown.Parse(text, Pipeline);
         }
-        // the parser gives up at its limit of nesting with this kind and no place
+        // the parser gives up at its limit of nesting with this kind of exception, and without a place
         catch (ArgumentException)
         {
-            findings.Add(
-                StepFaults.NestedTooDeep,
-                source.At(body, body),
-                "The text is nested so deeply that it cannot be read.",
-                "Nobody can follow lists in lists in lists on a printed sheet.",
-                "Take brackets, quotes or lists inside one another apart.");
-            return null;
+            return Unreadable(source, body, "The text is nested into itself so often that it cannot be read.", "Look for a long run of `>`, `*` or `[` and take it apart.", findings);
         }
         // a fault of the parser is no reason to lose the other files
         catch (Exception e) when (e is not OutOfMemoryException)
         {
-            findings.Add(
-                StepFaults.TextUnreadable,
-                source.At(body, body),
-                $"The text makes the Markdown reader fail ({e.GetType().Name}).",
-                "A text that cannot be read for certain is not printed.",
-                "Take the latest change back, then put it in again piece by piece until it fails, and send us that piece.");
-            return null;
+            return Unreadable(source, body, $"The text makes the Markdown reader fail ({e.GetType().Name}).", "Take the latest change back, then put it in again piece by piece until it fails, and report that piece.", findings);
         }
+    }
+
+    private static MarkdownDocument? Unreadable(SourceText source, int body, string found, string putRight, FindingList findings)
+    {
+        findings.Add(StepFaults.TextUnreadable, source.At(body, body), found, "A text that cannot be read for certain is not printed.", putRight);
+        return null;
     }
 
     /// <summary>The place of a block or inline. The parser counts ends inclusive, and some blocks take their line end with them.</summary>

@@ -29,10 +29,10 @@ internal static class StepFindings
         "Its items look like steps and are none: they get no box, no number of their own and no signature.",
         "Make them steps of their own at the edge, or bullets if they only explain.");
 
-    public static Finding TooMany(Location at) => new(
+    public static Finding TooMany(Location at, int number) => new(
         StepFaults.TooManySteps,
         at,
-        $"Step {Most + 1} begins here; a procedure has at most {Most}.",
+        $"Step {Data.Shown.Number(number)} begins here; the last number is {Most}.",
         "The code of a step on the sheet has two digits, and nobody keeps a hundred steps in view.",
         "Split it into procedures or parts of their own, and perform them.");
 
