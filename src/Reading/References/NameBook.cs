@@ -28,8 +28,8 @@ internal sealed class NameBook
     public static NameBook Of(Scope scope)
     {
         var procedure = scope.Procedure;
-        // a common part is done with the tools of whoever performs it
-        IEnumerable<ToolList> tools = procedure.UsesTools.IsEmpty ? scope.Library.ToolLists : scope.ToolLists;
+        // a common part is done with the tools of whoever performs it; a list that is not there is one finding, not one a tool
+        IEnumerable<ToolList> tools = procedure.UsesTools.IsEmpty || scope.ToolLists.Length < procedure.UsesTools.Length ? scope.Library.ToolLists : scope.ToolLists;
         var seen = scope.Library.Procedures.Where(p => p == procedure || (p.Machine is { } m && m.Value == procedure.Machine?.Value));
         return new NameBook([
             .. Own(procedure),

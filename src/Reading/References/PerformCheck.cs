@@ -19,10 +19,11 @@ internal sealed class PerformCheck(Scope scope, NameCheck names, PlaceCheck plac
         Given(perform, callee, at);
     }
 
-    /// <summary>A pin of a procedure that is not there is reported at the pin.</summary>
+    /// <summary>A pin of a procedure that is not there is reported at the pin, also when it is a slip for this one.</summary>
     private void Pinned(Located<string> id)
     {
-        if (scope.Procedure.Uses.Any(p => p.Procedure.Value == id.Value))
+        var pins = scope.Procedure.Uses.Select(p => p.Procedure.Value).ToList();
+        if (pins.Contains(id.Value) || pins.Any(p => scope.Library.Procedure(p) is null && NearMiss.Of(p, [id.Value]) is not null))
             return;
         var known = names.Must(id, NameKind.Procedure, "perform");
         if (known.IsEmpty || scope.Library.Procedure(id.Value) is not { } callee)

@@ -17,6 +17,9 @@ internal static class ProcedureFiles
 
 internal static class Told
 {
+    /// <summary>Fails with everything that was found.</summary>
+    public static void Nothing(FindingList findings) => Assert.True(findings.Count == 0, All(findings));
+
     /// <summary>Findings as a list that a failing test can show.</summary>
     public static string All(FindingList findings) =>
         string.Join('\n', findings.InReadingOrder().Select(f => $"{f.At.Source.Path}:{f.At.Start.Line}:{f.At.Start.Column} {f.Rule.Name}: {f.Found} {f.PutRight}"));

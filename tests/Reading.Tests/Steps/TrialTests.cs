@@ -14,7 +14,7 @@ public sealed class TrialTests
     {
         var findings = new FindingList();
         var procedure = ProcedureReader.Read(ProcedureFiles.Source(path), findings);
-        Assert.Equal("", Told.All(findings));
+        Told.Nothing(findings);
         Assert.NotNull(procedure);
     }
 }
