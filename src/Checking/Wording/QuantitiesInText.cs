@@ -12,6 +12,9 @@ internal readonly record struct FoundQuantity(Quantity Quantity, int Start, int 
 /// </summary>
 internal static class QuantitiesInText
 {
+    /// <summary>Larger than any number on a machine; beyond it units could not be turned into each other.</summary>
+    private const decimal Most = 1_000_000_000_000m;
+
     private static readonly int LongestUnit = UnitTable.Spellings.Max(s => s.Length);
 
     public static IEnumerable<FoundQuantity> Find(string text)
@@ -41,7 +44,7 @@ internal static class QuantitiesInText
             while (end < text.Length && (char.IsAsciiDigit(text[end]) || (text[end] is '.' or ',' && end + 1 < text.Length && char.IsAsciiDigit(text[end + 1]))))
                 end++;
             var alone = i == 0 || !(char.IsLetterOrDigit(text[i - 1]) || text[i - 1] is '_');
-            if (alone && decimal.TryParse(text[i..end].Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value))
+            if (alone && decimal.TryParse(text[i..end].Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && value < Most)
                 yield return new FoundNumber(value, i, end);
             i = end;
         }

@@ -8,7 +8,8 @@ namespace Witnessmark.Rules.Tests.Cases;
 
 /// <summary>
 /// A whole small procedure that says on each line what should be found there. What it says is blanked before the file
-/// is read. Files that share their name up to the first dot are one case: a procedure and the data sheet it needs.
+/// is read. Files that share their name up to the first dot are one case: a procedure, and the data sheet, tool list or
+/// workshop file that it needs.
 /// </summary>
 internal sealed partial record CaseFile(string Name, ImmutableArray<(string Path, string Text)> Files)
 {
@@ -42,9 +43,14 @@ internal sealed partial record CaseFile(string Name, ImmutableArray<(string Path
 
     private static string PathInWorkshop(string path, string text)
     {
-        var folder = path.EndsWith(".md", StringComparison.Ordinal) ? "cases" : text.Contains("\ntools:", StringComparison.Ordinal) ? "tools" : "machines";
-        return $"{folder}/{Path.GetFileName(path)}";
+        if (path.EndsWith(".md", StringComparison.Ordinal))
+            return $"cases/{Path.GetFileName(path)}";
+        if (Has(text, "workshop"))
+            return "workshop.yaml";
+        return $"{(Has(text, "tools") ? "tools" : "machines")}/{Path.GetFileName(path)}";
     }
+
+    private static bool Has(string text, string key) => text.StartsWith($"{key}:", StringComparison.Ordinal) || text.Contains($"\n{key}:", StringComparison.Ordinal);
 
     private static IEnumerable<string> Expected(string path, string text) =>
         text.Split('\n').SelectMany((line, i) => Marker().Matches(line)

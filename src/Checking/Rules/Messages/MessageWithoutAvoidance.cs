@@ -21,7 +21,7 @@ public sealed class MessageWithoutAvoidance : IProcedureRule
                 message.Nature.At,
                 $"This {message.Word.Value} says what can happen and not how to avoid it: “{message.Nature.Value}”.",
                 "Who knows the danger and not the way out works on and hopes. The way out has to be on the sheet, before the hands go in.",
-                "Add a bullet that says where to stand, what to hold, what to wait for: `> - Both hands on the outer rim.`");
+                "Add a bullet that says where to stand, what to hold, what to wait for, as in `> - Both hands on the outer rim`.");
         }
     }
 }
