@@ -8,7 +8,7 @@ namespace Witnessmark.Checking.Rules.Fasteners;
 public sealed class FirstPassTooHigh : ISheetRule
 {
     /// <summary>Of the full torque. Practice for pressure flanges: 20 to 30 % first, and a little more is borne.</summary>
-    private const decimal Highest = 0.40m;
+    internal const decimal Highest = 0.40m;
 
     public static RuleInfo Info { get; } = new("first-pass-too-high", "Fasteners", Severity.Query);
 

@@ -1,3 +1,4 @@
+using Witnessmark.Checking.Rules.Fasteners;
 using Witnessmark.Checking.Wording;
 using Witnessmark.Engineering;
 using Witnessmark.Engineering.Tightening;
@@ -13,7 +14,8 @@ public sealed class PassBelowWrench : IProcedureRule
 
     public static void Check(Scope scope, FindingList findings)
     {
-        foreach (var use in WrenchSettings.In(scope))
+        // the same bolts with the same wrench in several steps are one cause
+        foreach (var use in WrenchSettings.In(scope).DistinctBy(u => (u.Job.Group.Id.Value, u.Wrench.Id.Value, u.Job.Adapter?.Id.Value)))
         {
             // without a lowest mark nothing can be below it
             if (use.Wrench.Range is not { Value: { Low: { Value: { Unit.Kind: "torque" } lowest } } } range)
@@ -27,17 +29,23 @@ public sealed class PassBelowWrench : IProcedureRule
             if (first is null)
                 continue;
             var asks = Measures.InBoth(first.Setting.Value.ToFigures(3));
-            var least = Figures.Percent(LeastShare(lowest.In(use.Setting.Unit).Number / use.Setting.Number));
             findings.Add(
                 Info,
                 use.Job.At,
                 $"Pass {first.Number} of {use.Job.Group.Id.Value}, {Figures.Percent(first.Pass.Share)}, asks for {asks} on {use.Wrench.Id.Value}, which begins at {lowest}.",
                 "What cannot be dialled is done by feel, and the joint is pulled crooked before the wrench is ever used.",
-                $"Give the group passes of its own that begin at {least} or more, or name a smaller wrench for this pass.",
+                PutRight(lowest.In(use.Setting.Unit).Number / use.Setting.Number),
                 new FurtherPlace(range.At, $"begins at {lowest}"));
         }
     }
 
-    /// <summary>To the next whole percent, upward: rounded down it would be off the scale again.</summary>
-    private static decimal LeastShare(decimal share) => Math.Ceiling(share * 100) / 100;
+    /// <param name="share">Of the full torque, at the lowest mark.</param>
+    private static string PutRight(decimal share)
+    {
+        // to the next whole percent, upward: rounded down it would be off the scale again
+        var least = Math.Ceiling(share * 100) / 100;
+        return least <= FirstPassTooHigh.Highest
+            ? $"Give the group passes of its own that begin at {Figures.Percent(least)} or a little more, or name a smaller wrench for this pass."
+            : $"Name a smaller wrench for this pass: the lowest mark of this one is {Figures.Percent(least)} of the torque, too much to begin with.";
+    }
 }
