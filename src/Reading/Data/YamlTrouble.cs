@@ -102,6 +102,8 @@ internal static partial class YamlTrouble
     /// <summary>A line cut into indent, key and value.</summary>
     private sealed class Line
     {
+        private const int Longest = 1000;
+
         private readonly SourceText _source;
         private readonly int _textAt;
         private readonly int _valueAt;
@@ -110,7 +112,9 @@ internal static partial class YamlTrouble
         {
             _source = source;
             var whole = source.Line(number);
-            Text = whole.Trim();
+            var trimmed = whole.Trim();
+            // no person's line is longer, and patterns would crawl over one of a million signs
+            Text = trimmed.Length <= Longest ? trimmed : trimmed[..Longest];
             _textAt = source.StartOfLine(number) + (whole.Length - whole.TrimStart().Length);
             var key = KeyPart().Match(Text);
             HasKey = key.Success;

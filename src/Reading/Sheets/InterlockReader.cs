@@ -22,10 +22,10 @@ internal static class InterlockReader
     {
         var interlock = new Interlock(id, rule.Map)
         {
-            Never = rule.Text("never", "engine = running, any device that blocks engine-start = placed"),
+            Never = Readable(rule, "never", "engine = running, any device that blocks engine-start = placed"),
             Before = rule.Text("before", "backing-ring becomes fitted"),
-            When = rule.Text("when", "plates = reuse"),
-            Requires = rule.Text("requires", "brake-stack = verified"),
+            When = Readable(rule, "when", "plates = reuse"),
+            Requires = Readable(rule, "requires", "brake-stack = verified"),
             Every = rule.Text("every", "step where engine becomes running"),
             Has = rule.Text("has", "call, answer"),
             After = rule.Text("after", "wheel-nuts becomes torqued"),
@@ -36,6 +36,13 @@ internal static class InterlockReader
         };
         CheckForm(interlock, rule);
         return interlock;
+    }
+
+    /// <summary>Kept as text, but a condition that cannot be read is found.</summary>
+    private static Located<string>? Readable(Fields rule, string key, string example)
+    {
+        rule.Condition(key, example);
+        return rule.Text(key, example);
     }
 
     private static void CheckForm(Interlock rule, Fields fields)
