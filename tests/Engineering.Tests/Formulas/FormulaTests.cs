@@ -59,6 +59,7 @@ public class FormulaTests
     [InlineData("-(cavity of brake-stack)", "-86.2 mm")]
     [InlineData("10 mm - 2 mm - 3 mm", "5 mm")]
     [InlineData("24 mm / 2 / 3", "4 mm")]
+    [InlineData("3 mm/2", "1.5 mm")]
     [InlineData("1 mm + 2 mm x 3", "7 mm")]
     [InlineData("(1 mm + 2 mm) x 3", "9 mm")]
     [InlineData("1 in + 0.6 mm - 1 mm", "0.984251968503937 in")]

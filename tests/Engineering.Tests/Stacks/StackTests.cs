@@ -53,6 +53,10 @@ public class StackTests
     }
 
     [Fact]
+    public void Travel_exactly_to_the_margin_still_fits() =>
+        Assert.True(WearTravel.Of(BrakeStack with { SealOverrun = Written(Q("8.5 mm")) }, Find)!.Fits);
+
+    [Fact]
     public void In_the_deepest_cavity_it_travels_further() =>
         Assert.Equal(8.15m, WearTravel.Of(BrakeStack, Find)!.InDeepestCavity.Number);
 

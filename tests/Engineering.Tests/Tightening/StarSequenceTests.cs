@@ -92,6 +92,7 @@ public class StarSequenceTests(ITestOutputHelper output)
     [InlineData("1 3 2 2", "bolt 2 stands there twice; bolt 4 is left out")]
     [InlineData("1 3 2 5", "there is no bolt 5 among 4; bolt 4 is left out")]
     [InlineData("1 5 2 6 3 7 4 8", "bolts 1 5 2 6 leave a quarter of the circle empty; bolts 3 7 4 8 leave a quarter of the circle empty", 8)]
+    [InlineData("1 7 3 5 2 4 6", "bolts 1 and 7 are neighbours", 7)]
     [InlineData("1 2 3 4 5", "bolts 1 and 2 are neighbours; bolts 2 and 3 are neighbours; bolts 3 and 4 are neighbours; bolts 4 and 5 are neighbours", 5)]
     public void A_written_list_is_told_what_is_wrong_with_it(string written, string says, int bolts = 4) =>
         Assert.Equal(says, string.Join("; ", StarSequence.Problems([.. written.Split(' ').Select(int.Parse)], bolts).Select(p => p.Says)));

@@ -11,6 +11,10 @@ public class UnitSlipTests
     private static readonly TorqueWindow HubRetainer = TorqueWindow.For(Thread("M20x2.5"), "10.9", 0.15m, HouseLimits.Default)!;
     private static readonly TorqueWindow BackingRing = TorqueWindow.For(Thread("M16x2"), "10.9", 0.15m, HouseLimits.Default)!;
 
+    /// <summary>Wide enough for newton metres and pound-feet of one number.</summary>
+    private static readonly TorqueWindow Wide =
+        TorqueWindow.For(Thread("M16x2"), "10.9", 0.15m, HouseLimits.Default with { TorqueWindow = (0.50m, 0.95m) })!;
+
     [Fact]
     public void Newton_metres_written_as_pound_feet_are_found()
     {
@@ -43,6 +47,19 @@ public class UnitSlipTests
 
     [Fact]
     public void A_torque_that_fits_is_no_slip() => Assert.Null(UnitSlip.Find(Q("235 N·m"), BackingRing));
+
+    [Fact]
+    public void In_a_wide_window_what_fits_as_written_is_no_slip_though_it_fits_in_another_unit_too()
+    {
+        Assert.True(Wide.Contains(Q("180 N·m")) && Wide.Contains(Q("180 lbf·ft")));
+        Assert.Null(UnitSlip.Find(Q("180 N·m"), Wide));
+    }
+
+    [Theory]
+    [InlineData("200 lbf·in", "200 N·m")]
+    [InlineData("190 lbf·in", "190 lbf·ft")]
+    public void Of_two_units_that_fit_the_one_nearer_to_the_aim_was_meant(string written, string meant) =>
+        Assert.Equal(Q(meant), UnitSlip.Find(Q(written), Wide)!.Meant);
 
     [Fact]
     public void A_torque_that_fits_in_no_unit_is_no_slip() => Assert.Null(UnitSlip.Find(Q("5 N·m"), BackingRing));
