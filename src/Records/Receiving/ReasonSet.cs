@@ -38,7 +38,7 @@ public static class ReasonSet
         Reason.Of<ReadingsTooMany>(),
         Reason.Of<ReadingsIdentical>(),
         Reason.Of<ResolutionTooFine>(),
-        Reason.Of<ResolutionTooCoarse>(),
+        Reason.Of<DigitsLeftOff>(),
         Reason.Of<WorkedValueDiffers>(),
         Reason.Of<WorkedValueOutside>(),
 

@@ -4,9 +4,9 @@ using Witnessmark.Records.Sheets;
 namespace Witnessmark.Records.Receiving.Reasons;
 
 /// <summary>Digits that the gauge shows are not there: 86.2 where it reads 86.20.</summary>
-public sealed class ResolutionTooCoarse : IReason
+public sealed class DigitsLeftOff : IReason
 {
-    public static RuleInfo Info { get; } = ReasonInfo.Query("resolution-too-coarse");
+    public static RuleInfo Info { get; } = ReasonInfo.Query("digits-left-off");
 
     public static void Check(Held held, FindingList findings)
     {
