@@ -5,9 +5,9 @@ using Witnessmark.Records.Sheets;
 namespace Witnessmark.Records.Receiving.Reasons;
 
 /// <summary>A digit that the gauge cannot show.</summary>
-public sealed class ResolutionTooFine : IReason
+public sealed class DigitsTooMany : IReason
 {
-    public static RuleInfo Info { get; } = ReasonInfo.Fault("resolution-too-fine");
+    public static RuleInfo Info { get; } = ReasonInfo.Fault("digits-too-many");
 
     public static void Check(Held held, FindingList findings)
     {
