@@ -37,13 +37,8 @@ public static class ReasonSet
         Reason.Of<ReadingsTooFew>(),
         Reason.Of<ReadingsTooMany>(),
         Reason.Of<ReadingsIdentical>(),
-<<<<<<< HEAD
-        Reason.Of<ResolutionTooFine>(),
-        Reason.Of<DigitsLeftOff>(),
-=======
         Reason.Of<DigitsTooMany>(),
-        Reason.Of<DigitsTooFew>(),
->>>>>>> 08de9b8 (Give two reasons names that no rule has)
+        Reason.Of<DigitsLeftOff>(),
         Reason.Of<WorkedValueDiffers>(),
         Reason.Of<WorkedValueOutside>(),
 

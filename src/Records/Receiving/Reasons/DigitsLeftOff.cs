@@ -4,15 +4,9 @@ using Witnessmark.Records.Sheets;
 namespace Witnessmark.Records.Receiving.Reasons;
 
 /// <summary>Digits that the gauge shows are not there: 86.2 where it reads 86.20.</summary>
-<<<<<<<< HEAD:src/Records/Receiving/Reasons/DigitsLeftOff.cs
 public sealed class DigitsLeftOff : IReason
 {
     public static RuleInfo Info { get; } = ReasonInfo.Query("digits-left-off");
-========
-public sealed class DigitsTooFew : IReason
-{
-    public static RuleInfo Info { get; } = ReasonInfo.Query("digits-too-few");
->>>>>>>> 08de9b8 (Give two reasons names that no rule has):src/Records/Receiving/Reasons/DigitsTooFew.cs
 
     public static void Check(Held held, FindingList findings)
     {
