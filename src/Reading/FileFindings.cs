@@ -18,7 +18,8 @@ internal static class FileFindings
         "A sheet that is not known as one is not read, and its limits hold for nothing.",
         NearMiss.Of(firstKey.Value, kinds) is { } near
             ? $"Did you mean `{near}`?"
-            : $"Begin a data file with {Shown.Or(kinds.Select(k => $"`{k}:`"))} and its name; procedures and jobs are Markdown files. What belongs to none of these goes out of the workshop folder.");
+            : $"Begin a data file with {Shown.Or(kinds.Select(k => $"`{k}:`"))} and its name; procedures and jobs are Markdown files. " +
+                "What belongs to none of these goes out of the workshop folder.");
 
     public static Finding NoWorkshop() => new(
         DataFaults.WorkshopMissing,

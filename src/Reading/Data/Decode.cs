@@ -109,7 +109,9 @@ public static class Decode
         var finding = new Finding(
             DataFaults.TextHidden,
             source.At(first, first + 1),
-            string.Create(CultureInfo.InvariantCulture, $"Line {line}, column {column}: a character that cannot be seen, {NameOf(source.Content[first])}{More(unseen.Count)}."),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Line {line}, column {column}: a character that cannot be seen, {NameOf(source.Content[first])}{More(unseen.Count)}."),
             "A text with unseen signs can look one way on the screen and mean another: on paper, 10 and 01 could change places.",
             "Delete it: put the cursor behind it and press backspace, or type the line again instead of pasting it.")
         {

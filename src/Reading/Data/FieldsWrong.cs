@@ -1,3 +1,4 @@
+using Witnessmark.Language.Findings;
 using Witnessmark.Language.Text;
 using Witnessmark.Reading.Faults;
 
@@ -15,10 +16,19 @@ public sealed partial class Fields
         var whose = of ?? What;
         var key = entry.Key.Value;
         var like = example.Length == 0 ? $"Write {belongs} behind `{key}:`." : $"Write it like this: `{key}: {example}`.";
-        if (entry.Value is DataText { Text: "" })
-            Findings.Add(DataFaults.ValueMissing, entry.Key.At, $"`{key}` of {whose} has no value; {belongs} belongs there.", NotGuessed, $"{like} If it is not known, take the line out.");
-        else
-            Findings.Add(DataFaults.ValueWrongKind, entry.Value.At, $"`{key}` of {whose} is {found}; {belongs} belongs there.", NotGuessed, ColonInText(entry.Value) ?? like);
+        Findings.Add(entry.Value is DataText { Text: "" }
+            ? new Finding(
+                DataFaults.ValueMissing,
+                entry.Key.At,
+                $"`{key}` of {whose} has no value; {belongs} belongs there.",
+                NotGuessed,
+                $"{like} If it is not known, take the line out.")
+            : new Finding(
+                DataFaults.ValueWrongKind,
+                entry.Value.At,
+                $"`{key}` of {whose} is {found}; {belongs} belongs there.",
+                NotGuessed,
+                ColonInText(entry.Value) ?? like));
     }
 
     private static string Kind(DataNode node) => node switch

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Text;
-using Witnessmark.Reading.Faults;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
 
@@ -23,7 +22,7 @@ internal sealed class TreeBuilder(SourceText source, TextSpan span, FindingList 
         while (Next())
             if (Event is NodeEvent or AnchorAlias)
                 return Node(1) is { } root && EndsHere() ? root : null;
-        return _broken ? null : Refuse(DataFaults.YamlBroken, At(0, 0), "There is nothing in it.", "Nobody can tell what the file is for.", "Begin with `key: value`, one to a line, or take the file out of the workshop folder.");
+        return _broken ? null : Refuse(YamlSigns.Nothing(At(0, 0)));
     }
 
     /// <summary>The node that begins at the current event; leaves the current event at the node's last one.</summary>
@@ -31,9 +30,9 @@ internal sealed class TreeBuilder(SourceText source, TextSpan span, FindingList 
     {
         var start = Start(Event);
         if (++_nodes > YamlTree.MostNodes)
-            return Refuse(DataFaults.TextTooLarge, At(start, start), $"This file has more than {Shown.Number(YamlTree.MostNodes)} keys and values.", "No person wrote that by hand, and nobody can check it.", "Split the file by topic, or take it out of the workshop folder.");
+            return Refuse(YamlSigns.TooMuch(At(start, start)));
         if (level > YamlTree.DeepestLevel)
-            return Refuse(DataFaults.TextTooLarge, At(start, Math.Min(start + 1, _text.Length)), $"Values are nested more than {Shown.Number(YamlTree.DeepestLevel)} deep here.", "A fact that lies this deep is overlooked in a review.", "Write it flat: one fact a line.");
+            return Refuse(YamlSigns.TooDeep(At(start, Math.Min(start + 1, _text.Length))));
         ReportTagOrAnchor(Event);
         return Event switch
         {
@@ -165,9 +164,9 @@ internal sealed class TreeBuilder(SourceText source, TextSpan span, FindingList 
         : last is { } node ? At(Start(start), node.Span.End - span.Start)
         : At(Start(start), (int)start.End.Index);
 
-    private DataNode? Refuse(RuleInfo rule, Location at, string found, string why, string putRight)
+    private DataNode? Refuse(Finding finding)
     {
-        findings.Add(rule, at, found, why, putRight);
+        findings.Add(finding);
         return null;
     }
 

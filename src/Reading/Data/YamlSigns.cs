@@ -42,6 +42,27 @@ internal static class YamlSigns
             "If it belongs to the text, put the whole text in quotes: \"rule 9 #3\". If it is a remark, put a blank behind the #.");
     }
 
+    public static Finding Nothing(Location at) => new(
+        DataFaults.YamlBroken,
+        at,
+        "There is nothing in it.",
+        "Nobody can tell what the file is for.",
+        "Begin with `key: value`, one to a line, or take the file out of the workshop folder.");
+
+    public static Finding TooMuch(Location at) => new(
+        DataFaults.TextTooLarge,
+        at,
+        $"This file has more than {Shown.Number(YamlTree.MostNodes)} keys and values.",
+        "No person wrote that by hand, and nobody can check it.",
+        "Split the file by topic, or take it out of the workshop folder.");
+
+    public static Finding TooDeep(Location at) => new(
+        DataFaults.TextTooLarge,
+        at,
+        $"Values are nested more than {Shown.Number(YamlTree.DeepestLevel)} deep here.",
+        "A fact that lies this deep is overlooked in a review.",
+        "Write it flat: one fact a line.");
+
     public static Finding Anchor(Location at) => new(
         DataFaults.YamlAnchor,
         at,

@@ -30,7 +30,8 @@ internal static partial class YamlTrouble
             return line.Whole("This line has no colon.", "Write `key: value`. If it goes on from the line above, put that text on one line, in quotes.");
         return line.Whole(
             "This line does not fit those above it.",
-            "Look at how far in it begins: what belongs together begins at the same column, two blanks further in than its heading. Then look at quotes and brackets in the line above.");
+            "Look at how far in it begins: what belongs together begins at the same column, two blanks further in than its heading. " +
+            "Then look at quotes and brackets in the line above.");
     }
 
     private static Finding? Known(Line line) =>
@@ -38,7 +39,11 @@ internal static partial class YamlTrouble
 
     private static Finding? BlockSign(Line line) =>
         line.Value.Length > 0 && line.Value[0] is '>' or '|' && !BlockHeader().IsMatch(line.Value)
-            ? line.InValue(0, 1, $"`{Shown.Short(line.Value)}`: `{line.Value[0]}` at the beginning of a value has another meaning here.", "Write ranges in words: `from 3.10 mm`, `above 3.10 mm`, `3.10 mm or less`.")
+            ? line.InValue(
+                0,
+                1,
+                $"`{Shown.Short(line.Value)}`: `{line.Value[0]}` at the beginning of a value has another meaning here.",
+                "Write ranges in words: `from 3.10 mm`, `above 3.10 mm`, `3.10 mm or less`.")
             : null;
 
     private static Finding? Quote(Line line)
@@ -61,7 +66,11 @@ internal static partial class YamlTrouble
         var (open, close) = line.Value[0] == '[' ? ('[', ']') : ('{', '}');
         if (line.Value.Count(c => c == open) == line.Value.Count(c => c == close))
             return null;
-        return line.InValue(0, 1, $"The brackets `{open}` and `{close}` in this line do not pair.", $"Close each `{open}` with `{close}`. Long lists are better one to a line, each behind `- `.");
+        return line.InValue(
+            0,
+            1,
+            $"The brackets `{open}` and `{close}` in this line do not pair.",
+            $"Close each `{open}` with `{close}`. Long lists are better one to a line, each behind `- `.");
     }
 
     private static Finding? BadBeginning(Line line) =>
@@ -76,9 +85,14 @@ internal static partial class YamlTrouble
 
     private static Finding? SecondColon(Line line)
     {
-        var colon = line.HasKey && line.Value.Length > 0 && line.Value[0] is not ('"' or '\'' or '[' or '{') ? ColonAndBlank().Match(line.Value) : Match.Empty;
-        return colon.Success
-            ? line.InValue(colon.Index, colon.Index + 1, $"There is a colon and a blank inside this text: `{Shown.Short(line.Value)}`.", "Put the text in quotes; or is it a key of its own, on the next line?")
+        if (!line.HasKey || line.Value is [] or ['"' or '\'' or '[' or '{', ..])
+            return null;
+        return ColonAndBlank().Match(line.Value) is { Success: true } colon
+            ? line.InValue(
+                colon.Index,
+                colon.Index + 1,
+                $"There is a colon and a blank inside this text: `{Shown.Short(line.Value)}`.",
+                "Put the text in quotes; or is it a key of its own, on the next line?")
             : null;
     }
 

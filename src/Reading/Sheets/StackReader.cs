@@ -43,7 +43,7 @@ internal static partial class StackReader
     {
         var times = Times().Match(line.Value);
         if (Turns(times) is not { } turns)
-            return Refuse(line, stack, $"`{Shown.Short(line.Value)}` in `order` of {stack.What} is built 0 times or more than {Shown.Number(MostTimes)} times.");
+            return Refuse(line, stack, $"is built 0 times or more than {Shown.Number(MostTimes)} times");
         var pieces = ImmutableArray.CreateBuilder<StackPiece>();
         foreach (var text in line.Piece(times.Length, line.Value.Length).AtCommas())
         {
@@ -52,7 +52,7 @@ internal static partial class StackReader
             else if (Spelling.OneName.IsMatch(text.Value))
                 pieces.Add(new StackPiece(text, null));
             else
-                return Refuse(text.Value.Length == 0 ? line : text, stack, $"`{Shown.Short(text.Value.Length == 0 ? line.Value : text.Value)}` in `order` of {stack.What} is not a part.");
+                return Refuse(text.Value.Length == 0 ? line : text, stack, text.Value.Length == 0 ? "has a comma with nothing beside it" : "is not a part");
         }
         return new StackRow(turns, pieces.ToImmutable(), line.At);
     }
@@ -64,7 +64,12 @@ internal static partial class StackReader
 
     private static StackRow? Refuse(Located<string> text, Fields stack, string found)
     {
-        stack.Findings.Add(DataFaults.OrderUnclear, text.At, found, "The ladder on the sheet and the count of parts come from these lines.", Like);
+        stack.Findings.Add(
+            DataFaults.OrderUnclear,
+            text.At,
+            $"`{Shown.Short(text.Value)}` in `order` of {stack.What} {found}.",
+            "The ladder on the sheet and the count of parts come from these lines.",
+            Like);
         return null;
     }
 

@@ -15,7 +15,7 @@ internal static partial class ThreadReader
     public static Located<MetricThread>? Read(Located<string> text, FindingList findings)
     {
         var match = Shape().Match(text.Value);
-        if (match.Success && Millimetres(match.Groups["d"]) is { } diameter && Millimetres(match.Groups["p"]) is { } pitch && pitch.Number < diameter.Number && pitch.Number > 0)
+        if (Millimetres(match.Groups["d"]) is { } diameter && Millimetres(match.Groups["p"]) is { Number: > 0 } pitch && pitch.Number < diameter.Number)
             return text.As(new MetricThread(diameter, pitch));
         findings.Add(
             DataFaults.ThreadUnclear,
