@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Witnessmark.Language.Model;
 using Witnessmark.Reading.Data;
+using Witnessmark.Reading.Facts;
 
 namespace Witnessmark.Reading.FrontMatter;
 
@@ -33,7 +34,7 @@ internal static class Pins
             if (below.Text(name.Value, "fasteners") is not { } text)
                 continue;
             var mayBeLeftOut = text.Value.EndsWith(LeftOut, StringComparison.Ordinal);
-            var kind = mayBeLeftOut ? text.As(text.Value[..^LeftOut.Length]) : text;
+            var kind = mayBeLeftOut ? text.Piece(0, text.Value.Length - LeftOut.Length) : text;
             if (!Names.Usable(name, fields.Findings))
                 continue;
             if (Kinds.Contains(kind.Value))
