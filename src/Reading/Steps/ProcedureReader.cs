@@ -2,6 +2,7 @@ using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
 using Witnessmark.Reading.Data;
+using Witnessmark.Reading.Faults;
 using Witnessmark.Reading.FrontMatter;
 
 namespace Witnessmark.Reading.Steps;
@@ -9,9 +10,14 @@ namespace Witnessmark.Reading.Steps;
 /// <summary>Reads a procedure or job: front matter, then text.</summary>
 public static class ProcedureReader
 {
+    /// <summary>Characters of one procedure; the longest of the demo has twelve thousand. Some hostile texts take the square of their length to read.</summary>
+    public const int MostCharacters = 100_000;
+
     /// <summary>The procedure as far as it can be read, or null when it has no name. Whatever is wrong is in <paramref name="findings"/>.</summary>
     public static Procedure? Read(SourceText source, FindingList findings)
     {
+        if (source.Content.Length > MostCharacters)
+            return TooLong(source, findings);
         if (FrontMatterSpan.Find(source, findings) is not { } spans)
             return null;
         var data = YamlTree.Read(source, spans.Data, findings);
@@ -20,5 +26,16 @@ public static class ProcedureReader
         if (data is null || body is null || FrontMatterReader.Read(source, data, findings) is not { } procedure)
             return null;
         return procedure with { Heading = body.Title, Introduction = body.Introduction, Parts = body.Parts };
+    }
+
+    private static Procedure? TooLong(SourceText source, FindingList findings)
+    {
+        findings.Add(
+            DataFaults.TextTooLarge,
+            source.At(0, 0),
+            $"This procedure has {Shown.Number(source.Content.Length)} characters; the most that is read is {Shown.Number(MostCharacters)}.",
+            "A procedure is some ten thousand characters. Nobody works through one ten times as long, and reading it would hold up the whole workshop.",
+            "Split it into procedures of their own, and perform them.");
+        return null;
     }
 }

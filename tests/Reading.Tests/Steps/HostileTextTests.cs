@@ -80,6 +80,14 @@ public sealed class HostileTextTests
         Assert.Equal("text-unreadable", Assert.Single(findings.InReadingOrder()).Rule.Name);
     }
 
+    [Fact]
+    public void A_text_longer_than_any_procedure_is_refused_before_it_costs_time()
+    {
+        var findings = new FindingList();
+        ProcedureReader.Read(new SourceText("wb-99.md", Front + new string('[', ProcedureReader.MostCharacters)), findings);
+        Assert.Equal("text-too-large", Assert.Single(findings.InReadingOrder()).Rule.Name);
+    }
+
     private static string Slip(string text, double where, int cut, string bit)
     {
         var at = (int)(where * text.Length);
