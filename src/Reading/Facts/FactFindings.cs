@@ -64,6 +64,13 @@ internal static class FactFindings
         "Nobody can tell what they hold for, so they would hold for nothing.",
         "Under a heading they stand before its first step; in a step they are indented by four.");
 
+    public static Finding NoStepUnderTitle(Fact fact) => new(
+        StepFaults.FactMisplaced,
+        fact.At,
+        $"`{fact.Word.Spelled()}` stands under the title, and no step does: all steps are in parts.",
+        "Each part is done at its own time and has a contract of its own; this one would hold for nothing.",
+        "Move the line under the `# Part:` that it is meant for.");
+
     public static Finding Remark(Bullet bullet) => new(
         StepFaults.FactUnknown,
         bullet.Text.At,

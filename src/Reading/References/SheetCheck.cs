@@ -19,6 +19,9 @@ internal static class SheetCheck
         }
         foreach (var condition in Conditions(machine))
             conditions.Check(condition.Value);
+        var interlocks = new InterlockCheck(names, conditions);
+        foreach (var interlock in machine.Interlocks)
+            interlocks.Check(interlock);
         foreach (var group in machine.Fasteners)
             Optional(group.AtEach, NameKind.PlaceKind, "at", names);
         foreach (var opening in machine.Openings)

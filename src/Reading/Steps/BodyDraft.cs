@@ -27,6 +27,9 @@ internal sealed class BodyDraft(FindingList findings)
     /// <summary>The part that needs no name: what stands under the title.</summary>
     public PartDraft Untitled => Parts[0];
 
+    /// <summary>Who, where, with what: the facts of a heading that hold for all below it. A contract and a loop are its own.</summary>
+    public static bool HoldsBelow(Fact fact) => fact.Word.Row().Place.HasFlag(FactPlace.Step) && fact.Word != FactWord.ForEach;
+
     public Body Finish()
     {
         var introduction = Untitled.Prose.ToImmutableArray();
@@ -51,7 +54,7 @@ internal sealed class PartDraft(Located<string>? name, FindingList findings)
     /// <param name="above">Facts under the title: those that hold for all below, unless the part has its own.</param>
     public ProcedurePart Finish(IEnumerable<Block> prose, ImmutableArray<Fact> above)
     {
-        var inherited = above.Where(f => f.Word.Row().Place.HasFlag(FactPlace.Step) && f.Word != FactWord.ForEach && Facts.All.All(own => own.Word != f.Word));
+        var inherited = above.Where(f => BodyDraft.HoldsBelow(f) && Facts.All.All(own => own.Word != f.Word));
         return new ProcedurePart(Name, [.. Facts.All, .. inherited], [.. prose], [.. Sections.Select(s => s.Finish())]);
     }
 }

@@ -46,6 +46,7 @@ internal sealed class BodyReader
         var heading = reader._draft.Title?.At ?? source.At(start, start);
         if (reader._draft.StepCount == 0)
             findings.Add(TextFindings.NoStep(heading));
+        reader.ContractOfNothing();
         return reader._draft.Finish();
     }
 
@@ -115,6 +116,15 @@ internal sealed class BodyReader
         foreach (var message in _waiting)
             _findings.Add(MessageFindings.ForNothing(message.At));
         _waiting.Clear();
+    }
+
+    /// <summary>The title's own contract and loops hold for the steps under it; what may also stand in a step holds for all parts below.</summary>
+    private void ContractOfNothing()
+    {
+        if (_draft.Parts.Count == 1 || _draft.Untitled.Sections.Count > 0)
+            return;
+        foreach (var fact in _draft.Untitled.Facts.All.Where(f => !BodyDraft.HoldsBelow(f)))
+            _findings.Add(FactFindings.NoStepUnderTitle(fact));
     }
 
     private void Step(ListItemBlock item)

@@ -44,6 +44,13 @@ internal static class MessageFindings
         "What stands behind an unknown word is neither checked nor counted, and nobody notices.",
         Language.Findings.NearMiss.Of(key, ["hazard"]) is { } near ? $"Did you mean `{near}`?" : "Put the fact into the step, indented by four.");
 
+    public static Finding HazardNotNamed(Location at) => new(
+        StepFaults.MessageShape,
+        at,
+        "`hazard:` has nothing behind it.",
+        "The right signal word follows from the hazard; without its name nobody can tell whether the word is right.",
+        "Write the name that the data sheet has for it: `hazard: pinched-fingers`.");
+
     public static Finding TwoHazards(Location again, Location first) => new(
         StepFaults.FactTwice,
         again,

@@ -93,7 +93,9 @@ internal sealed partial class MessageReader(SourceText source, FindingList findi
             return false;
         if (key.Value == "hazard")
         {
-            if (hazard is { } first)
+            if (value.Value.Length == 0)
+                findings.Add(MessageFindings.HazardNotNamed(key.At));
+            else if (hazard is { } first)
                 findings.Add(MessageFindings.TwoHazards(value.At, first.At));
             else
                 hazard = value;

@@ -2,6 +2,7 @@ using System.Text.RegularExpressions;
 using Witnessmark.Harness;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Text;
 using Witnessmark.Reading.Steps;
 
 namespace Witnessmark.Reading.Tests.Steps;
@@ -65,6 +66,25 @@ public sealed partial class TrialTests
         Assert.Equal(4, empty.Number);
         var strokes = Assert.IsType<Amounts>(empty.Find(FactWord.Count)!.Value).All[0];
         Assert.Equal(("pedal-strokes", 30, true), (strokes.Thing.Value, strokes.Count!.Value.Value, strokes.AtLeast));
+    }
+
+    [Fact]
+    public void What_stands_under_the_title_holds_for_every_part_that_says_nothing_else()
+    {
+        var part = Assert.Single(Read("tests/Reading.Tests/Cases/Steps/title-above-parts.md").Parts);
+        Assert.Equal(["starts-with: made-safe", "zone: none", "by: mechanic"], part.Facts.Select(f => $"{f.Word.Spelled()}: {f.Text.Value.Split(' ')[0]}"));
+    }
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void Line_ends_of_another_system_change_nothing_that_is_read(string path)
+    {
+        var source = ProcedureFiles.Source(path);
+        var findings = new FindingList();
+        var other = ProcedureReader.Read(new SourceText(path, source.Content.ReplaceLineEndings("\r\n")), findings)!;
+        Told.Nothing(findings);
+        Assert.Equal(Walk.Texts(Read(path)).Select(t => t.Value), Walk.Texts(other).Select(t => t.Value));
+        Assert.Equal(Read(path).Steps.Select(s => s.Text.Plain()), other.Steps.Select(s => s.Text.Plain()));
     }
 
     private static Procedure Read(string path) => ProcedureReader.Read(ProcedureFiles.Source(path), new FindingList())!;
