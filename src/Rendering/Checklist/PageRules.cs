@@ -22,7 +22,7 @@ internal static class PageRules
         var height = Math.Max(CodeSize + 5, (lines * FootLine) + FootSpace);
         var words = context.Words;
         var counter = $"{Quote(words.Sheet + " ")} counter(page) {Quote($" {words.OutOf} ")} counter(pages)";
-        var mark = Quote(context.Identity.SetMark ?? words.Specimen) + (context.Identity.SetMark is null ? ";font-size:20pt" : "");
+        var mark = Quote(context.Identity.SetMark ?? words.Specimen) + (context.Identity.SetMark is null ? ";font-size:20pt;line-height:20pt;padding-bottom:1.5mm" : "");
         return string.Join('\n',
             string.Create(CultureInfo.InvariantCulture, $"@page{{size:{(paper == Paper.A4 ? "A4" : "letter")};margin-bottom:{height:0.#}mm;"),
             $"@top-left{{content:{Quote(Top(context))}}}",

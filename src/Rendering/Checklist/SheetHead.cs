@@ -35,9 +35,10 @@ internal static class SheetHead
         var words = context.Words;
         var procedure = context.Plan.Procedure;
         yield return Row(words.For, AppliesTo(context));
-        if (Machine(context) is { Length: > 0 } machine)
+        var machine = Machine(context);
+        if (machine.Length > 0)
             yield return Row(words.This, machine, half: true);
-        yield return Row(words.Crew, string.Join(", ", procedure.Crew.Select(c => string.Create(CultureInfo.InvariantCulture, $"{c.Number.Value} {c.Role.Value}"))), half: true);
+        yield return Row(words.Crew, string.Join(", ", procedure.Crew.Select(c => string.Create(CultureInfo.InvariantCulture, $"{c.Number.Value} {c.Role.Value}"))), half: machine.Length > 0);
         yield return Row(words.Tools, string.Join(" · ", Tools(context)));
     }
 

@@ -29,9 +29,9 @@ internal static class StepLines
             yield return Line(words.Wait, context.Quantities.Text(wait.Range) + (wait.Until is { } until ? $" {words.Until} {until.Value}" : ""));
         if (!step.Asks.OfType<StackAsk>().Any() && CallWords.Of(step, context) is { } call)
         {
-            yield return Line(words.Call, $"“{Blanks(call.Call)}”", "call");
+            yield return Line(words.Call, $"“{Blanks(call.Call)}”");
             if (call.Answer.Length > 0)
-                yield return Line(words.Answer, $"“{Blanks(call.Answer)}”", "call");
+                yield return Line(words.Answer, $"“{Blanks(call.Answer)}”");
         }
     }
 
@@ -75,7 +75,7 @@ internal static class StepLines
 
     private static string Load(LoadItem load, Words words)
     {
-        var parts = new List<string> { Names.Shown(load.Id.Value) };
+        var parts = new List<string>();
         if (load.Mass is { } mass)
             parts.Add(QuantityWords.Both(mass.Value));
         if (load.Gear is { } gear)
@@ -87,6 +87,5 @@ internal static class StepLines
 
     private static string Blanks(string spoken) => spoken.Replace("___", "…", StringComparison.Ordinal);
 
-    private static ScriptObject Line(string key, string text, string kind = "") =>
-        new() { ["key"] = key, ["text"] = text, ["kind"] = kind };
+    private static ScriptObject Line(string key, string text) => new() { ["key"] = key, ["text"] = text };
 }

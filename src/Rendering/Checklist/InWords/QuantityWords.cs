@@ -16,9 +16,9 @@ internal sealed record QuantityWords(Words Words)
     public ScriptObject Of(Toleranced value, string label = "") =>
         Pair(value.ToString(), (value.Beside is { } written ? new Toleranced(written, null) : DualUnits.Beside(value))?.ToString() ?? "", label);
 
-    /// <summary><c>43 kg (95 lb)</c></summary>
+    /// <summary><c>43 kg (95 lb)</c>, not broken between number and unit.</summary>
     public static string Both(Quantity quantity) =>
-        DualUnits.Beside(quantity) is { } beside ? $"{quantity} ({beside})" : quantity.ToString();
+        (DualUnits.Beside(quantity) is { } beside ? $"{quantity} ({beside})" : quantity.ToString()).Replace(' ', '\u00A0');
 
     public string Text(QuantityRange range) => (range.Low, range.High) switch
     {
