@@ -36,7 +36,7 @@ public class MeasuresTests
     public void Boxes_are_large_enough_for_a_glove(string name, double least) => Assert.True(Measure(name) >= least);
 
     [Fact]
-    public void The_drawing_of_a_stack_keeps_step_with_its_cells() => Assert.Equal(Measure("--ladder-row"), Ladder.RowHeight);
+    public void The_drawing_of_a_stack_keeps_step_with_its_cells() => Assert.Equal(Ladder.RowHeight, Measure("--ladder-row"));
 
     [Fact]
     public void The_clamp_has_its_margin_at_the_left() => Assert.Contains("margin:20mm 8mm 29mm 13mm", Css, StringComparison.Ordinal);
