@@ -14,9 +14,11 @@ internal sealed record SheetContext(SheetPlan Plan, SheetIdentity Identity, Word
 
     public QuantityWords Quantities => new(Words);
 
-    /// <summary>Who does a step that does not say: the part's <c>by</c>.</summary>
-    public ImmutableArray<string> UsualDoers { get; } =
-        Plan.Part.Facts.FirstOrDefault(f => f.Word == FactWord.By)?.Value is NameList by ? [.. by.Names.Select(n => n.Value)] : [];
+    /// <summary>Who does a step of the section that does not say: the section's <c>by</c>, or the part's. Stands in the section's heading.</summary>
+    public ImmutableArray<string> UsualDoers(SheetSection section) =>
+        section.Section.Facts.Concat(Plan.Part.Facts).FirstOrDefault(f => f.Word == FactWord.By)?.Value is NameList by
+            ? [.. by.Names.Select(n => n.Value)]
+            : [];
 
     public ConditionText Conditions(Fills fills) => new(Scope, Words, fills.In);
 

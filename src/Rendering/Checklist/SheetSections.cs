@@ -22,18 +22,24 @@ internal static class SheetSections
         {
             ["id"] = string.Create(CultureInfo.InvariantCulture, $"section-{index + 1}"),
             ["heading"] = section.Section.Heading?.Value ?? context.Plan.Procedure.Title?.Value ?? "",
+            ["who"] = string.Join(" + ", context.UsualDoers(section)),
             ["time"] = context.Quantities.Sum([.. section.Steps.SelectMany(SheetContext.Durations)]),
             ["only_if"] = section.Section.Facts.FirstOrDefault(f => f.Word == FactWord.OnlyIf)?.Value is ConditionValue only
                 ? $"{words.OnlyIf} {context.Conditions(Fills.None).Of(only.Condition)}" : "",
-            ["for_each"] = section.Section.Facts.FirstOrDefault(f => f.Word == FactWord.ForEach) is { } loop ? $"{words.ForEach} {loop.Text.Value}" : "",
+            ["for_each"] = section.Section.Facts.FirstOrDefault(f => f.Word == FactWord.ForEach) is { } loop ? $"{words.ForEach} {loop.Text.Value}{Until(section, context)}" : "",
             ["still_in"] = StillIn(section.StillIn, words),
             ["prose"] = SheetContext.Blocks(section.Section.Prose, Fills.None),
             ["messages"] = Data.List(section.Section.Messages.Select(m => MessageBox.Of(m, Fills.None, context))),
-            ["steps"] = Data.List(section.Steps.Select(s => StepRow.Of(s, context))),
+            ["steps"] = Data.List(section.Steps.Select(s => StepRow.Of(s, context.UsualDoers(section), context))),
             ["finish"] = last ? Finish(context) : "",
             ["strip"] = Strip(words),
         };
     }
+
+    private static string Until(SheetSection section, SheetContext context) =>
+        section.Section.Facts.FirstOrDefault(f => f.Word == FactWord.Until)?.Value is ConditionValue until
+            ? $", {context.Words.Until} {context.Conditions(Fills.None).Of(until.Condition)}"
+            : "";
 
     private static ScriptObject? StillIn(ImmutableArray<StillIn> devices, Words words)
     {

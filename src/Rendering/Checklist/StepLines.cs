@@ -21,8 +21,10 @@ internal static class StepLines
             yield return Line(words.OnlyIf, conditions.Of(only));
         foreach (var needed in step.Step.All(FactWord.Requires).Select(f => f.Value).OfType<ConditionValue>())
             yield return Line(words.MustBeSo, conditions.Of(needed.Condition));
-        if (step.Step.Value<NameList>(FactWord.Lift)?.Names.Select(n => context.Scope.Load(n.Value)).FirstOrDefault() is { } load)
-            yield return Line(words.Load, Load(load, words));
+        if (step.Step.Find(FactWord.ForEach) is { } loop && loop.Value is not Loop { OfGroup: not null })
+            yield return Line(words.ForEach, step.Fills.In(loop.Text.Value));
+        foreach (var (key, text) in ItemLines.Of(step, context))
+            yield return Line(key, text);
         foreach (var ask in step.Asks.OfType<LookAsk>().Where(a => a.Reading.LookFor is not null))
             yield return Line(words.LookFor, ask.Reading.LookFor!.Value.Value);
         if (step.Step.Value<Duration>(FactWord.Wait) is { } wait)
@@ -52,6 +54,10 @@ internal static class StepLines
             yield return Line(words.Outside, outside);
         foreach (var stop in step.Step.All(FactWord.StopIf).Select(f => f.Value).OfType<ConditionValue>().Where(s => !SaidOutside(s, step)))
             yield return Line(words.StopIf, context.Conditions(step.Fills).Of(stop.Condition) + (stop.Otherwise is { } then ? $": {then.Value}" : "."));
+        foreach (var outcome in step.Step.All(FactWord.Outcome).Select(f => f.Value).OfType<OutcomeValue>())
+            yield return Line(Names.Shown(outcome.Name.Value), When(outcome, step, context));
+        if (step.Step.Value<EndingValue>(FactWord.End) is { } end)
+            yield return Line(words.EndsHere, Names.Shown(end.Name.Value));
         if (step.Step.Value<AgainFrom>(FactWord.AgainFrom) is { } again)
             yield return Line(words.Again, string.Create(CultureInfo.InvariantCulture, $"{Names.Shown(again.Step.Value)}, {words.AtMost} {again.AtMost} {words.Times} {Names.Shown(again.Then.Name.Value)}"));
         if (step.Step.Value<HandOverValue>(FactWord.HandOver) is { } over)
@@ -73,17 +79,8 @@ internal static class StepLines
         stop.Otherwise is null && stop.Condition.All is [StateClause { Thing.Value: var thing }]
         && step.Asks.Any(a => a.Key == step.Fills.In(thing) && a is ReadingAsk { Accept: not null } or WorkedAsk { Accept: not null });
 
-    private static string Load(LoadItem load, Words words)
-    {
-        var parts = new List<string>();
-        if (load.Mass is { } mass)
-            parts.Add(QuantityWords.Both(mass.Value));
-        if (load.Gear is { } gear)
-            parts.Add(load.Angle is { } angle ? $"{gear.Value} {words.At} {angle.Value}" : gear.Value);
-        if (load.Radius is { } radius)
-            parts.Add($"{words.Radius} {QuantityWords.Both(radius.Value)}");
-        return string.Join(" · ", parts);
-    }
+    private static string When(OutcomeValue outcome, SheetStep step, SheetContext context) =>
+        outcome.Otherwise ? context.Words.Otherwise : string.Join($" {context.Words.Or} ", outcome.When.Select(context.Conditions(step.Fills).Of));
 
     private static string Blanks(string spoken) => spoken.Replace("___", "…", StringComparison.Ordinal);
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Scriban.Runtime;
 using Witnessmark.Language.Model;
 using Witnessmark.Records.Sheets;
@@ -9,7 +10,7 @@ namespace Witnessmark.Rendering.Checklist;
 /// <summary>One step as a row: code, words, boxes; below it what needs the whole width.</summary>
 internal static class StepRow
 {
-    public static ScriptObject Of(SheetStep step, SheetContext context)
+    public static ScriptObject Of(SheetStep step, ImmutableArray<string> usualDoers, SheetContext context)
     {
         var boxes = SmallBoxes(step, context).ToList();
         var blocks = Blocks(step, context).ToList();
@@ -22,7 +23,7 @@ internal static class StepRow
             ["id"] = "step-" + step.Code.Plain.Replace('.', '-'),
             ["number"] = step.Code.Plain,
             ["check"] = step.Code.CheckDigit,
-            ["who"] = Who(step, context),
+            ["who"] = Who(step, usualDoers),
             ["name"] = Name(step),
             ["text"] = SheetContext.Text(step.Step.Text, step.Fills),
             ["remarks"] = Data.List(step.Step.Remarks.Select(r => SheetContext.Text(r, step.Fills))),
@@ -33,7 +34,7 @@ internal static class StepRow
             ["boxes"] = Data.List(boxes),
             ["blocks"] = Data.List(blocks),
             ["ends"] = Data.List(Ends(step, context.Words)),
-            ["performed"] = Data.List(step.Performed.Select(p => Of(p, context))),
+            ["performed"] = Data.List(step.Performed.Select(p => Of(p, usualDoers, context))),
         };
     }
 
@@ -47,11 +48,12 @@ internal static class StepRow
 
     private static IEnumerable<ScriptObject> Blocks(SheetStep step, SheetContext context)
     {
+        var several = step.Asks.OfType<ReadingAsk>().Count() > 1;
         foreach (var ask in step.Asks)
             switch (ask)
             {
                 case ReadingAsk reading:
-                    yield return ReadingGrid.Of(reading, context);
+                    yield return ReadingGrid.Of(reading, several, context);
                     break;
                 case WorkedAsk worked:
                     yield return WorkedBlock.Of(worked, context);
@@ -92,10 +94,10 @@ internal static class StepRow
             ? amounts.All.Select(a => step.Fills.In(a.Thing.Value)).SelectMany(n => context.ScopeOf(step).Device(n) is { } kind && kind.Id.Value == n ? kind.Tags.Select(t => t.Value) : [n])
             : [];
 
-    private static string Who(SheetStep step, SheetContext context)
+    private static string Who(SheetStep step, ImmutableArray<string> usual)
     {
         var doers = step.Place.Doers;
-        return doers.IsEmpty || doers.SequenceEqual(context.UsualDoers) ? "" : string.Join(" + ", doers);
+        return doers.IsEmpty || doers.SequenceEqual(usual) ? "" : string.Join(" + ", doers);
     }
 
     // a name is kept without its last stop; on paper it stands as the author wrote it, and a sentence ends

@@ -43,7 +43,6 @@ public sealed partial record Words
     public string Date => Say("date", "fecha");
     public string MachineHours => Say("machine hours", "horas de máquina");
     public string Place => Say("place", "lugar");
-    public string Initials => Say("initials", "iniciales");
     public string Before => Say("Must be so before step", "Debe cumplirse antes del paso");
     public string HowToFill => Say(
         "See it, then strike the printed cell. Write the value in an empty box.",
@@ -66,8 +65,17 @@ public sealed partial record Words
     public string Until => Say("until", "hasta que");
     public string Load => Say("Load", "Carga");
     public string Radius => Say("radius", "radio");
+    public string Drains => Say("Drains", "Sale");
+    public string Takes => Say("Takes", "Lleva");
+    public string Into => Say("into", "en");
+    public string FullWhen => Say("full when", "lleno cuando");
+    public string Test => Say("Test", "Prueba");
+    public string NeverAbove => Say("never above", "nunca más de");
+    public string Settle => Say("settle", "asentar");
+    public string HoldFor => Say("hold", "mantener");
+    public string Otherwise => Say("otherwise", "en otro caso");
+    public string EndsHere => Say("Ends here", "Termina aquí");
     public string LookFor => Say("Look for", "Busque");
-    public string Picture => Say("picture", "imagen");
     public string Again => Say("Again from", "Repita desde");
     public string AtMost => Say("at most", "como máximo");
     public string Times => Say("times, then", "veces, luego");

@@ -11,10 +11,17 @@ internal static class HoldBlock
     public static ScriptObject Of(HoldAsk hold, CheckAsk? check, Words words) => new ScriptObject
     {
         ["title"] = hold.By is { } role ? $"{words.Hold} · {role}{(check is null ? "" : ", " + How(check.Mode, words))}" : words.Hold,
-        ["parts"] = Data.List(hold.Words.Select((text, i) => new ScriptObject { ["text"] = text, ["blank"] = i < hold.Blanks })),
+        ["parts"] = Data.List(hold.Words.Select((text, i) => Piece(text, i < hold.Blanks))),
         ["by"] = Box.By(words),
         ["time"] = Box.Time(words),
     }.Showing("sheet-hold.html");
+
+    // the last word stays beside its box
+    private static ScriptObject Piece(string text, bool blank)
+    {
+        var cut = blank ? text.TrimEnd().LastIndexOf(' ') + 1 : text.Length;
+        return new ScriptObject { ["text"] = text[..cut], ["tail"] = text[cut..], ["blank"] = blank };
+    }
 
     public static ScriptObject Second(CheckAsk check, ScriptObject? own, Words words) => new ScriptObject
     {

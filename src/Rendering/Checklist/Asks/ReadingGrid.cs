@@ -11,13 +11,15 @@ internal static class ReadingGrid
 {
     private const int PointsInHalf = 3;
 
-    public static ScriptObject Of(ReadingAsk ask, SheetContext context)
+    /// <param name="named">Its name is printed: the step has other readings too.</param>
+    public static ScriptObject Of(ReadingAsk ask, bool named, SheetContext context)
     {
         var words = context.Words;
         var judge = ask.Points * ask.Pieces.Length > 1 ? words.Judge(ask.Reading.Judge?.Value) : "";
         return new ScriptObject
         {
             ["caption"] = Names.Shown(ask.Key),
+            ["named"] = named,
             ["limits"] = ask.Accept is { } accept ? context.Quantities.Of(accept, judge) : null,
             ["unit"] = ask.Accept is null ? UnitOf(ask) : "",
             ["single"] = ask.Pieces.Length == 1,

@@ -30,7 +30,8 @@ internal static partial class WorkedBlock
         SignOrBracket().Split(formula)
             .Select(p => p.Trim())
             .Where(p => p.Length > 0)
-            .Select(p => p is "−" or "+" or "×" or "÷" or "/" or "(" or ")"
+            // a number of the formula is no box
+            .Select(p => char.IsAsciiDigit(p[0]) || p is "−" or "+" or "×" or "÷" or "/" or "(" or ")"
                 ? new ScriptObject { ["sign"] = p, ["words"] = "", ["dot"] = "" }
                 : new ScriptObject { ["sign"] = "", ["words"] = p, ["dot"] = dot });
 
