@@ -37,22 +37,29 @@ internal static class Demo
         return content.Replace(text, by, StringComparison.Ordinal);
     });
 
-    public static Library Changed(string path, Func<string, string> change)
+    public static Library Changed(string path, Func<string, string> change) => Changed([(path, change)]);
+
+    public static Library Changed(IEnumerable<(string Path, Func<string, string> Change)> changes)
     {
-        Assert.Contains(Files, f => f.Path == path);
-        var files = Files.Select(f => f.Path == path ? RawFile.Of(path, Encoding.UTF8.GetBytes(change(Encoding.UTF8.GetString(f.Bytes.Span)))) : f);
-        return WorkshopReader.Read([.. files], new FindingList());
+        var files = Files.ToDictionary(f => f.Path, StringComparer.Ordinal);
+        foreach (var (path, change) in changes)
+        {
+            var before = Encoding.UTF8.GetString(files[path].Bytes.Span);
+            files[path] = RawFile.Of(path, Encoding.UTF8.GetBytes(change(before)));
+        }
+        return WorkshopReader.Read([.. files.Values], new FindingList());
     }
 
     /// <summary>
     /// A typed sign-off. <c>{hash}</c> and <c>{copy}</c> stand for what is printed today: both change whenever a word of the demo does.
     /// The mark fits the head as it is typed, unless the case writes one of its own.
     /// </summary>
-    public static SignOff Read(string path, string content)
+    public static SignOff Read(string path, string content, Library? library = null)
     {
-        var filled = content.Replace("{hash}", Hash.Short12, StringComparison.Ordinal);
+        var hash = library is null ? Hash : ProcedureHash.Of(library, library.Procedure("WB-40")!);
+        var filled = content.Replace("{hash}", hash.Short12, StringComparison.Ordinal);
         var head = Parse(path, filled.Replace("{copy}", "none", StringComparison.Ordinal));
-        var mark = SetMark.Of(Hash.Hex, Text(head.Unit), Text(head.Serial), Text(head.Place), Text(head.Issued), Text(head.IssuedBy));
+        var mark = SetMark.Of(hash.Hex, Text(head.Unit), Text(head.Serial), Text(head.Place), Text(head.Issued), Text(head.IssuedBy));
         return Parse(path, filled.Replace("{copy}", mark, StringComparison.Ordinal));
     }
 

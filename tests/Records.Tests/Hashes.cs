@@ -31,7 +31,7 @@ public sealed class Hashes
         { "a number of its own with a bracket", Stack, "1. **Measure the cavity**", "1) **Measure the cavity**" },
         { "the status", Stack, "status: released", "status: in-review" },
         { "an approval", Stack, "\"2031-05-02\"", "\"2031-05-03\"" },
-        { "an item that it does not use", Tools, "for: hydraulic oil", "for: hydraulic oil" },
+        { "an item that it does not use", Tools, "paint-pen: {kind: marking}", "paint-pen: {kind: writing}" },
         { "a lock that no step names", Sheet, "  support:\n", "  bed:\n    values: [down, up]\n  support:\n" },
         { "a limit of the house", Root, "lift-by-hand: 23 kg", "lift-by-hand: 20 kg" },
         { "a person", Root, "  RK: {role: independent mechanic}", "  RK: {role: independent mechanic}\n  SB: {role: mechanic}" },

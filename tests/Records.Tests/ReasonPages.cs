@@ -1,5 +1,6 @@
 using Witnessmark.Harness;
 using Witnessmark.Language.Findings;
+using Witnessmark.Language.Model;
 using Witnessmark.Records.Receiving;
 
 namespace Witnessmark.Records.Tests;
@@ -9,6 +10,19 @@ public sealed class ReasonPages
 {
     /// <summary>What is missing cannot be laid over: shown by the case open-stopped-before-the-ring.</summary>
     private const string Missing = "entry-missing";
+
+    /// <summary>The demo with what it has none of: a wrench behind an adapter, and a choice on which a step depends.</summary>
+    private static readonly Library Richer = Demo.Changed([
+        ("common/wb-60.md", c => c.Replace("    - inspect: wrench-fit\n", "    - inspect: wrench-fit\n    - work-out: setting of {wrench} for {group} with CF-24\n", StringComparison.Ordinal)),
+        ("tools/crane-truck.yaml", c => c.Replace("gauges:\n", "  CF-24: {kind: adapter, extension: 0.13 m, angle: 0 deg}\n\ngauges:\n", StringComparison.Ordinal)),
+        ("wheel-end/wb-40.md", c => c
+            .Replace("end-plate = 2\n", "end-plate = 2\n    - decide: pile\n    - outcome: full when disc-thickness = good\n    - outcome: short otherwise\n", StringComparison.Ordinal)
+            .Replace("    - tools: oil-can\n", "    - tools: oil-can\n    - only-if: pile = full\n", StringComparison.Ordinal)),
+    ]);
+
+    private static readonly string Rich = Receptions.Complete
+        .Replace("    wrench-fit: right\n", "    wrench-fit: right\n    setting: 200 N·m\n", StringComparison.Ordinal)
+        .Replace("    end-plate: 2\n", "    end-plate: 2\n    pile: full\n", StringComparison.Ordinal);
 
     public static TheoryData<string> Names => [.. ReasonSet.All.Select(r => r.Info.Name)];
 
@@ -45,8 +59,8 @@ public sealed class ReasonPages
 
     private static IEnumerable<string> Found(string example)
     {
-        var signOff = Demo.Read("records/example.yaml", Overlay.Of(Receptions.Complete, example));
-        return Reception.Hold(signOff, Demo.Library, []).Findings.Select(f => f.Rule.Name);
+        var signOff = Demo.Read("records/example.yaml", Overlay.Of(Rich, example), Richer);
+        return Reception.Hold(signOff, Richer, []).Findings.Select(f => f.Rule.Name);
     }
 
     private static string Page(string name)

@@ -27,7 +27,7 @@ internal static class BlankEntry
 
     private static void Write(StringBuilder blank, Ask ask)
     {
-        Line(blank, $"    {ask.Key}:", Hint(ask));
+        Line(blank, $"    {BlankSignOff.Quoted(ask.Key)}:", Hint(ask));
         if (ask is ReadingAsk { Pieces: not [""] } grid)
             foreach (var piece in grid.Pieces)
                 Line(blank, $"      {piece}:", "");
@@ -41,11 +41,11 @@ internal static class BlankEntry
         WorkedAsk a => a.Accept is { } accept ? $"{accept}" : a.Value.Round?.Value.Unit.Symbol ?? "",
         StackAsk a => $"{Number(a.Cells.Length)} in order",
         PassAsk a => $"of {Number(a.Settings.Length)}",
-        SettingAsk a => $"{a.Dial}",
+        SettingAsk a => $"dialled, printed is {a.Dial}",
         ChoiceAsk a => string.Join(" or ", a.Outcomes),
         HoldAsk { Blanks: 0 } a => $"passed: {a.Words[0].Trim()}",
         HoldAsk a => string.Join("___", a.Words).Trim(),
-        ToolAsk a => string.Join(" or ", a.Tools),
+        ToolAsk a => string.Join(", ", a.Tools),
         _ => "",
     };
 

@@ -20,6 +20,9 @@ public sealed record Held(SignOff SignOff, Library Library, SheetPlan? Plan, Pro
     /// <summary>What must be there, in printed order.</summary>
     public ImmutableArray<SheetEntry> Asked { get; } = Plan is null ? [] : SheetEntries.Of(Plan);
 
+    /// <summary>What must be there after the choices that were made: a step that they rule out is not asked.</summary>
+    public IEnumerable<SheetEntry> Required => Asked.Where(a => Due.Is(this, a) is not false);
+
     /// <summary>What is there and can be told to be a step of the sheet; of two for one step the first.</summary>
     public ImmutableArray<HeldEntry> Entries { get; private init; } = [];
 

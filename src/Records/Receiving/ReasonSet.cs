@@ -29,6 +29,7 @@ public static class ReasonSet
         Reason.Of<EntryKeyUnknown>(),
         Reason.Of<EntryValueMissing>(),
         Reason.Of<EntryUnreadable>(),
+        Reason.Of<NotDoneButDue>(),
 
         // readings
         Reason.Of<ReadingUnit>(),
@@ -49,6 +50,7 @@ public static class ReasonSet
         Reason.Of<VerdictUnknown>(),
         Reason.Of<VerdictBad>(),
         Reason.Of<HoldNotPassed>(),
+        Reason.Of<SettingDiffers>(),
         Reason.Of<ToolUnlisted>(),
 
         // people and times

@@ -51,6 +51,6 @@ public static class Reception
             foreach (var reason in ReasonSet.Entries)
                 reason.Check(held, findings);
         var found = findings.InReadingOrder();
-        return new ReceptionResult(ReceptionResult.StateOf(found), found, held.Asked.Length, held.Asked.Count(a => EntryValueMissing.IsGiven(held, a)));
+        return new ReceptionResult(ReceptionResult.StateOf(found), found, held.Required.Count(), held.Required.Count(a => EntryValueMissing.IsGiven(held, a)));
     }
 }

@@ -25,7 +25,10 @@ internal static class Signatures
                 if (Typed.Text(entry.Entry.Find(key)) is { } text)
                     foreach (var one in In(text))
                         yield return new Signature(one, true);
-        foreach (var text in new[] { s.IssuedBy, s.TypedBy, s.Release?.By, Closing(s.Stops), Closing(s.Deviations) })
+        foreach (var text in new[] { Closing(s.Stops), Closing(s.Deviations) })
+            if (text is { } t)
+                yield return new Signature(t, true);
+        foreach (var text in new[] { s.IssuedBy, s.TypedBy, s.Release?.By })
             if (text is { } t && !Typed.IsEmpty(text))
                 yield return new Signature(t, false);
     }

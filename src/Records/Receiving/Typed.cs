@@ -67,7 +67,7 @@ internal sealed partial record TypedRow(string Piece, ImmutableArray<decimal> Nu
         _ => [],
     };
 
-    // not followed by a comma or more digits: 5,02 is no 5
-    [GeneratedRegex(@"^([-−]?\d+(?:\.\d+)?)(?![\d.,])")]
+    // not followed by a comma or more digits: 5,02 is no 5; and no longer than any gauge shows
+    [GeneratedRegex(@"^([-−]?[0-9]{1,9}(?:\.[0-9]{1,9})?)(?![0-9.,])")]
     private static partial Regex NumberAhead();
 }

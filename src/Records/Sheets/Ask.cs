@@ -59,7 +59,11 @@ public sealed record PassSetting(int Number, decimal Share, bool Circular, Quant
 public sealed record SettingAsk(string Key, Quantity Dial, string Worked) : Ask(Key);
 
 /// <summary>A decision: one outcome is struck.</summary>
-public sealed record ChoiceAsk(string Key, ImmutableArray<string> Outcomes) : Ask(Key);
+public sealed record ChoiceAsk(string Key, ImmutableArray<string> Outcomes) : Ask(Key)
+{
+    /// <summary>Outcomes for which the step stops.</summary>
+    public ImmutableArray<string> Stops { get; init; } = [];
+}
 
 /// <summary>A hold point: work stops until the words are true; each blank is a box.</summary>
 /// <param name="Words">The text between the blanks; one more than there are boxes.</param>

@@ -7,6 +7,8 @@ namespace Witnessmark.Records.Sheets;
 /// <param name="AsksAt">The time is asked: at a hold point and at the end of a section.</param>
 public sealed record SheetEntry(SheetStep Step, bool AsksBy, bool AsksAt)
 {
+    public Ask? Find(string key) => Step.Asks.FirstOrDefault(a => a.Key == key);
+
     /// <summary><c>step 16.6 (Tighten pass by pass)</c></summary>
     public string Says => $"step {Step.Code.Plain} ({Step.Fills.In(Step.Step.Name.Value)})";
 

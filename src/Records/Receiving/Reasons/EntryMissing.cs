@@ -10,7 +10,8 @@ public sealed class EntryMissing : IReason
     public static void Check(Held held, FindingList findings)
     {
         var there = held.Entries.Select(e => e.Asked).ToHashSet();
-        var missing = held.Asked.Where(a => !there.Contains(a)).ToList();
+        var required = held.Required.ToList();
+        var missing = required.Where(a => !there.Contains(a)).ToList();
         // an entry that has no place on the sheet is one of them under a wrong code, and said already
         var astray = held.SignOff.Entries.Count(e => held.Asked.All(a => a.Step.Code.ToString() != e.Step.Value));
         if (missing.Count <= astray)
@@ -20,7 +21,7 @@ public sealed class EntryMissing : IReason
             Head.PlaceOf(held.SignOff, "entries"),
             missing.Count == 1
                 ? $"There is no entry for {missing[0].Says}."
-                : $"{Say.Number(missing.Count)} of {Say.Number(held.Asked.Length)} entries are missing: steps {Say.List(missing.Select(m => m.Step.Code.Plain))}.",
+                : $"{Say.Number(missing.Count)} of {Say.Number(required.Count)} entries are missing: steps {Say.List(missing.Select(m => m.Step.Code.Plain))}.",
             "A step without an entry counts as not done.",
             "Type them from the paper. If the paper is empty there too, the step is still to be done.");
     }

@@ -12,21 +12,28 @@ public sealed class EntryUnreadable : IReason
 
     public static void Check(Held held, FindingList findings)
     {
-        foreach (var answer in held.Answers<CountAsk>().Where(a => Typed.Count(a.Value) is null))
-            Add(findings, answer.Value.At, answer.Ask.Key, Typed.Text(answer.Value)?.Value ?? "a list", "a whole number", "9");
-        foreach (var answer in held.Answers<PassAsk>().Where(a => Typed.Count(a.Value) is null))
-            Add(findings, answer.Value.At, answer.Ask.Key, Typed.Text(answer.Value)?.Value ?? "a list", "a whole number", "4");
-        foreach (var answer in held.Answers<WorkedAsk>().Where(a => Unreadable(a.Value)))
-            Add(findings, answer.Value.At, answer.Ask.Key, Typed.Text(answer.Value)?.Value ?? "a list", "a number and its unit", "3.24 mm");
+        foreach (var value in held.Entries.SelectMany(Lists))
+            Add(findings, value.Value.At, value.Key.Value, "a list", "one text", "as in the blank, behind the colon");
+        foreach (var answer in held.Answers<CountAsk>().Where(a => Typed.Text(a.Value) is not null && Typed.Count(a.Value) is null))
+            Add(findings, answer.Value.At, answer.Ask.Key, Typed.Text(answer.Value)!.Value.Value, "a whole number", "9");
+        foreach (var answer in held.Answers<PassAsk>().Where(a => Typed.Text(a.Value) is not null && Typed.Count(a.Value) is null))
+            Add(findings, answer.Value.At, answer.Ask.Key, Typed.Text(answer.Value)!.Value.Value, "a whole number", "4");
+        foreach (var answer in held.Answers<WorkedAsk>())
+            if (Typed.Text(answer.Value) is { } text && Unreadable(text.Value))
+                Add(findings, answer.Value.At, answer.Ask.Key, text.Value, "a number and its unit", "3.24 mm");
         foreach (var answer in held.Answers<ReadingAsk>())
             foreach (var row in answer.Rows().Where(r => r.Unclear is not null))
                 Add(findings, row.At, answer.Name(row), row.Unclear!, "readings as the gauge shows them", "5.02 5.01 5.02 mm");
     }
 
+    /// <summary>Only rows of readings may be more than one text.</summary>
+    private static IEnumerable<DataEntry> Lists(HeldEntry entry) => entry.Entry.Values.Where(v =>
+        v.Value is not DataText && !Typed.IsEmpty(v.Value) &&
+        !(entry.Asked.Find(v.Key.Value) is ReadingAsk ask && (ask.Pieces is not [""] || v.Value is DataList)));
+
     /// <summary>A missing or wrong unit is reading-unit's.</summary>
-    private static bool Unreadable(DataNode value) =>
-        Typed.Text(value) is not { } text ||
-        QuantityReader.Quantity(text.Value).Fault is { Problem: not (QuantityProblem.BareNumber or QuantityProblem.UnknownUnit) };
+    private static bool Unreadable(string text) =>
+        QuantityReader.Quantity(text).Fault is { Problem: not (QuantityProblem.BareNumber or QuantityProblem.UnknownUnit) };
 
     private static void Add(FindingList findings, Location at, string key, string written, string belongs, string example) => findings.Add(
         Info,

@@ -10,7 +10,7 @@ public sealed class EntryValueMissing : IReason
 
     public static void Check(Held held, FindingList findings)
     {
-        foreach (var entry in held.Entries)
+        foreach (var entry in held.Entries.Where(e => Due.Is(held, e.Asked) is not false))
         {
             var misspelt = entry.Entry.Values.Select(v => NearMiss.Of(v.Key.Value, entry.Asked.Keys)).ToHashSet();
             // a line under a misspelt key is not missing: entry-key-unknown says so

@@ -14,8 +14,7 @@ public sealed partial class StackDiffers : IReason
     {
         foreach (var answer in held.Answers<StackAsk>())
         {
-            var written = Typed.Text(answer.Value)?.Value ?? "";
-            if (InOrder(written) == answer.Ask.Cells.Length)
+            if (Typed.Text(answer.Value)?.Value is not { } written || InOrder(written) == answer.Ask.Cells.Length)
                 continue;
             findings.Add(
                 Info,

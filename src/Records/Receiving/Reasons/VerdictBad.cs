@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using Witnessmark.Language.Findings;
+using Witnessmark.Language.Text;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Receiving.Reasons;
@@ -11,15 +13,19 @@ public sealed class VerdictBad : IReason
     public static void Check(Held held, FindingList findings)
     {
         foreach (var answer in held.Answers<LookAsk>())
-        {
-            if (Typed.Text(answer.Value) is not { } verdict || !answer.Ask.Stops.Contains(verdict.Value))
-                continue;
+            Check(findings, answer.Entry, answer.Ask.Key, answer.Value, answer.Ask.Stops, answer.Ask.Reading.Outside?.Value ?? $"Put it right ({answer.Ask.Reading.LookFor?.Value}), then do again what was done after it.");
+        foreach (var answer in held.Answers<ChoiceAsk>())
+            Check(findings, answer.Entry, answer.Ask.Key, answer.Value, answer.Ask.Stops, "Find out why before anything else is done, then do again what was done after it.");
+    }
+
+    private static void Check(FindingList findings, HeldEntry entry, string key, DataNode value, ImmutableArray<string> stops, string putRight)
+    {
+        if (Typed.Text(value) is { } verdict && stops.Contains(verdict.Value))
             findings.Add(
                 Info,
                 verdict.At,
-                Say.Sentence($"{Say.Name(answer.Ask.Key)} is {verdict.Value}, and the work went on."),
-                $"The sheet says stop here: {answer.Entry.Says}.",
-                Say.Sentence(answer.Ask.Reading.Outside?.Value ?? $"Put it right ({answer.Ask.Reading.LookFor?.Value}), then do again what was done after it."));
-        }
+                Say.Sentence($"{Say.Name(key)} is {verdict.Value}, and the work went on."),
+                $"The sheet says stop here: {entry.Says}.",
+                Say.Sentence(putRight));
     }
 }

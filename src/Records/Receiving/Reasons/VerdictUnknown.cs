@@ -19,8 +19,8 @@ public sealed class VerdictUnknown : IReason
 
     private static void Check(FindingList findings, DataNode value, string key, List<string> words)
     {
-        var written = Typed.Text(value)?.Value ?? "a list";
-        if (words.Contains(written))
+        // a list is entry-unreadable's
+        if (Typed.Text(value)?.Value is not { } written || words.Contains(written))
             return;
         findings.Add(
             Info,

@@ -18,7 +18,7 @@ internal static class AskList
         (FactWord.WorkOut, WrenchSetting setting) => TighteningAsks.Setting(setting, names),
         (FactWord.Tighten, Amounts amounts) => TighteningAsks.Passes(amounts, place, names),
         (FactWord.Fit, Amounts amounts) => amounts.All.SelectMany(a => StackAsks.Of(a, names)),
-        (FactWord.Decide, NameList list) => list.Names.Select(n => new ChoiceAsk(n.Value, Outcomes(place))),
+        (FactWord.Decide, NameList list) => list.Names.Select(n => Choice(n.Value, place, names)),
         (FactWord.Hold, SpokenWords words) => [HoldOf(words, place, names)],
         (FactWord.CheckedBy, Checker checker) => [new CheckAsk(EntryKeys.CheckedBy, checker.Role.Value, checker.Mode)],
         _ => [],
@@ -26,6 +26,9 @@ internal static class AskList
 
     private static ImmutableArray<string> Outcomes(StepInPlace place) =>
         [.. place.Step.All(FactWord.Outcome).Select(f => f.Value).OfType<OutcomeValue>().Select(o => o.Name.Value)];
+
+    private static ChoiceAsk Choice(string name, StepInPlace place, StepNames names) =>
+        new(name, Outcomes(place)) { Stops = StopIfs.Of(name, Outcomes(place), place, names) };
 
     private static HoldAsk HoldOf(SpokenWords words, StepInPlace place, StepNames names) =>
         new(EntryKeys.Hold, [.. names.Shown.In(words.Text.Value).Split("___")], place.Step.Value<Checker>(FactWord.CheckedBy)?.Role.Value);

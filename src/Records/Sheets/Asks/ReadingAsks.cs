@@ -11,7 +11,7 @@ internal static class ReadingAsks
     {
         if (names.Reading(written) is not { } reading)
             return [];
-        var stops = Stops(reading, place, names);
+        var stops = StopIfs.Of(reading.Id.Value, reading.Results, place, names);
         if (reading.IsLook)
             return [new LookAsk(reading.Id.Value, reading) { Stops = stops }];
         var points = reading.Points?.Value ?? 1;
@@ -29,16 +29,4 @@ internal static class ReadingAsks
     /// <summary>Bands for which the step does not stop, as one range; null when it stops for none or they leave a gap.</summary>
     private static QuantityRange? Accept(ReadingItem reading, ImmutableArray<string> stops) =>
         stops.IsEmpty ? null : Bands.Joined(reading.Bands.Where(b => !stops.Contains(b.Name.Value)).Select(b => b.Range.Value));
-
-    private static ImmutableArray<string> Stops(ReadingItem reading, StepInPlace place, StepNames names)
-    {
-        var clauses = place.Step.All(FactWord.StopIf)
-            .Select(f => f.Value).OfType<ConditionValue>()
-            // a stop for two things together does not stop for one of them
-            .Where(c => c.Condition.All.Length == 1)
-            .Select(c => c.Condition.All[0]).OfType<StateClause>()
-            .Where(s => names.Filled(s.Thing.Value) == reading.Id.Value)
-            .ToList();
-        return [.. reading.Results.Where(r => clauses.Any(c => c.Values.Any(v => v.Value == r) != c.Negated))];
-    }
 }

@@ -1,0 +1,29 @@
+using Witnessmark.Language.Model;
+using Witnessmark.Records.Sheets;
+
+namespace Witnessmark.Records.Receiving;
+
+/// <summary>Whether a step with an <c>only-if</c> was to be done, told from the choices and looks of the same sign-off.</summary>
+internal static class Due
+{
+    /// <returns>Null when the sign-off does not tell.</returns>
+    public static bool? Is(Held held, SheetEntry asked)
+    {
+        if (!asked.Step.Guarded || asked.Step.Place.Effective(FactWord.OnlyIf)?.Value is not ConditionValue guard)
+            return true;
+        var clauses = guard.Condition.All.Select(c => Is(held, c)).ToList();
+        return clauses.Contains(false) ? false : clauses.Contains(null) ? null : true;
+    }
+
+    private static bool? Is(Held held, Clause clause)
+    {
+        if (clause is not StateClause state || Chosen(held, state.Thing.Value) is not { } word)
+            return null;
+        return state.Values.Any(v => v.Value == word) != state.Negated;
+    }
+
+    private static string? Chosen(Held held, string name) =>
+        held.Answers<ChoiceAsk>().Where(a => a.Ask.Key == name).Select(a => Typed.Text(a.Value)?.Value)
+            .Concat(held.Answers<LookAsk>().Where(a => a.Ask.Key == name).Select(a => Typed.Text(a.Value)?.Value))
+            .FirstOrDefault();
+}
