@@ -44,6 +44,12 @@ public sealed class LayoutTests
     }
 
     [Fact]
+    public void No_two_versions_of_a_text_stand_side_by_side() =>
+        Assert.Empty(House.Files()
+            .Where(f => !Binary.Contains(Path.GetExtension(f)))
+            .Where(f => House.Read(f).Split('\n').Any(l => l.StartsWith(new string('<', 7), StringComparison.Ordinal))));
+
+    [Fact]
     public void Every_text_ends_its_lines_the_same_way() =>
         Assert.Empty(House.Files("src", ".cs").Concat(House.Files("procedures")).Where(f => House.Read(f).Contains('\r')));
 }

@@ -55,7 +55,7 @@ public sealed partial class RuleTests
 
     [Fact]
     public void Every_fault_of_the_text_has_its_page() =>
-        Assert.Empty(DataFaults.All.Select(f => $"src/Reading/Faults/{f.Name}.md").Where(p => !House.Exists(p)));
+        Assert.Empty(DataFaults.All.Concat(StepFaults.All).Select(f => $"src/Reading/Faults/{f.Name}.md").Where(p => !House.Exists(p)));
 
     [Fact]
     public void Every_name_in_use_has_its_line_and_no_line_is_gone_unsaid()

@@ -17,7 +17,7 @@ public enum QuantityProblem
     /// <summary>A decimal comma: <c>4,60 mm</c>.</summary>
     DecimalComma,
 
-    /// <summary>A tolerance or second bound in a unit of another kind.</summary>
+    /// <summary>A tolerance in a unit of another kind, or the ends of a range in two units.</summary>
     KindsDiffer,
 
     /// <summary>The lower bound is above the upper one.</summary>

@@ -45,7 +45,8 @@ internal static class RangeReader
         var range = new QuantityRange(
             new Bound(new Quantity(low.Value, (lowUnit ?? highUnit)!.Value.Unit), lowInclusive),
             new Bound(new Quantity(high.Value, highUnit!.Value.Unit), highInclusive));
-        if (!range.Low!.Value.Value.Unit.SameKindAs(highUnit.Value.Unit))
+        // one range, one unit: who reads the first number reads the second in the same unit
+        if (range.Low!.Value.Value.Unit != highUnit.Value.Unit)
             scan.Fail(QuantityProblem.KindsDiffer, highUnit.Value.At);
         else if (range.IsEmpty)
             scan.Fail(QuantityProblem.Backward, low.At.Cover(high.At), Turned(scan, low, lowUnit, high));

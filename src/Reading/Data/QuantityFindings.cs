@@ -56,7 +56,7 @@ public static class QuantityFindings
         QuantityProblem.BareNumber => $": there is no unit behind `{bit}`",
         QuantityProblem.UnknownUnit => $": `{bit}` is not a unit that is known here",
         QuantityProblem.DecimalComma => ": there is a comma in the number",
-        QuantityProblem.KindsDiffer => $": `{bit}` measures something else than the rest",
+        QuantityProblem.KindsDiffer => $": `{bit}` does not go with the unit of the rest",
         QuantityProblem.Backward => ": nothing lies between these two ends",
         QuantityProblem.LeftOver => $": what `{bit}` means there is not known",
         QuantityProblem.SplitNumber => $": `{bit}` can be read as one number or as two",
