@@ -31,7 +31,10 @@ internal sealed record GroupWork(ProcedurePart Part, FastenerGroup Group, string
             var handled = part.Walk(scope.Procedure).SelectMany(p => p.Step.Amounts().Select(a => (Place: p, a.Fact.Word, a.Amount)));
             foreach (var work in handled.GroupBy(h => (h.Amount.Thing.Value, h.Amount.AtPlace?.Value)))
                 if (scope.Fasteners(work.Key.Item1) is { Count: { } count } group)
-                    yield return new GroupWork(part, group, work.Key.Item2, count.Value, [.. work.Select(w => new Handling(w.Place, w.Word, w.Amount, w.Amount.Count?.Value ?? count.Value))]);
+                {
+                    var handlings = work.Select(w => new Handling(w.Place, w.Word, w.Amount, w.Amount.Count?.Value ?? count.Value));
+                    yield return new GroupWork(part, group, work.Key.Item2, count.Value, [.. handlings]);
+                }
         }
     }
 }

@@ -10,7 +10,12 @@ internal readonly record struct Meeting(StepInPlace Place, Fact Fact);
 /// <param name="Reached">Steps in reach that meet its hazard.</param>
 /// <param name="Missed">Steps just before that met the hazard with no message in force.</param>
 /// <param name="Performs">A step in reach performs another procedure, whose steps may meet the hazard.</param>
-internal sealed record MessageReach(SafetyMessage Message, Hazard Hazard, ImmutableArray<Meeting> Reached, ImmutableArray<Meeting> Missed, bool Performs)
+internal sealed record MessageReach(
+    SafetyMessage Message,
+    Hazard Hazard,
+    ImmutableArray<Meeting> Reached,
+    ImmutableArray<Meeting> Missed,
+    bool Performs)
 {
     public bool IsLate => Reached.IsEmpty && !Missed.IsEmpty;
 
@@ -30,20 +35,26 @@ internal sealed record MessageReach(SafetyMessage Message, Hazard Hazard, Immuta
         }
     }
 
-    private static MessageReach Of(Scope scope, SafetyMessage message, Hazard hazard, ImmutableArray<StepInPlace> steps, int at, bool beforeHeading)
+    private static MessageReach Of(
+        Scope scope, SafetyMessage message, Hazard hazard, ImmutableArray<StepInPlace> steps, int at, bool beforeHeading)
     {
         var section = steps[at].Section;
         var reached = steps.Skip(at).TakeWhile(s => ReferenceEquals(s.Section, section)).ToList();
         // a message behind the last step of a section stands before the next heading
         var back = beforeHeading && at > 0 ? steps[at - 1].Section : section;
         var missed = steps.Take(at).Where(s => ReferenceEquals(s.Section, back) && !s.Warns(hazard));
-        return new MessageReach(message, hazard, Meetings(scope, reached, hazard), Meetings(scope, missed, hazard), reached.Any(s => s.Step.Find(FactWord.Perform) is not null));
+        var performs = reached.Any(s => s.Step.Find(FactWord.Perform) is not null);
+        return new MessageReach(message, hazard, Meetings(scope, reached, hazard), Meetings(scope, missed, hazard), performs);
     }
 
     private static Hazard? Declared(Scope scope, SafetyMessage message) => message.Hazard is { } name ? scope.Hazard(name.Value) : null;
 
     private static ImmutableArray<Meeting> Meetings(Scope scope, IEnumerable<StepInPlace> steps, Hazard hazard) =>
-        [.. steps.Select(s => (Place: s, Fact: HazardWork.In(scope, s.Step, hazard))).Where(m => m.Fact is not null).Select(m => new Meeting(m.Place, m.Fact!))];
+    [
+        .. steps.Select(s => (Place: s, Fact: HazardWork.In(scope, s.Step, hazard)))
+            .Where(m => m.Fact is not null)
+            .Select(m => new Meeting(m.Place, m.Fact!)),
+    ];
 }
 
 internal static class HazardWork

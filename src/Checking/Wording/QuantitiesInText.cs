@@ -41,14 +41,21 @@ internal static class QuantitiesInText
             if (!char.IsAsciiDigit(text[i]))
                 continue;
             var end = i;
-            while (end < text.Length && (char.IsAsciiDigit(text[end]) || (text[end] is '.' or ',' && end + 1 < text.Length && char.IsAsciiDigit(text[end + 1]))))
+            while (end < text.Length && (char.IsAsciiDigit(text[end]) || IsPoint(text, end)))
                 end++;
             var alone = i == 0 || !(char.IsLetterOrDigit(text[i - 1]) || text[i - 1] is '_');
-            if (alone && decimal.TryParse(text[i..end].Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && value < Most)
+            if (alone && Value(text[i..end]) is { } value)
                 yield return new FoundNumber(value, i, end);
             i = end;
         }
     }
+
+    private static bool IsPoint(string text, int at) => text[at] is '.' or ',' && at + 1 < text.Length && char.IsAsciiDigit(text[at + 1]);
+
+    private static decimal? Value(string written) =>
+        decimal.TryParse(written.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && value < Most
+            ? value
+            : null;
 
     private static (Unit Unit, int End)? UnitAt(string text, int at)
     {

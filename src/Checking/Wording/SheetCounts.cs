@@ -17,7 +17,9 @@ internal static class SheetCounts
     {
         var name = amount.Thing.Value;
         if (scope.Fasteners(name) is { } group)
-            return group.Count is { } bolts && (group.AtEach is null || amount.AtPlace is not null) ? new SheetCount(bolts.Value, bolts.At) : null;
+            return group.Count is { } bolts && (group.AtEach is null || amount.AtPlace is not null)
+                ? new SheetCount(bolts.Value, bolts.At)
+                : null;
         if (scope.Part(name) is { } part)
             return part.Count is { } pieces ? new SheetCount(pieces.Value, pieces.At) : null;
         return scope.Device(name) is { } device && device.Id.Value == name && !device.Tags.IsEmpty

@@ -26,7 +26,8 @@ internal static partial class WordReading
     public static string[] Words(this string text) => [.. Word().Matches(text.ToLowerInvariant().Replace('’', '\'')).Select(m => m.Value)];
 
     /// <summary>How many words people would count: "backing-ring" and "o'clock" are one.</summary>
-    public static int WordCount(this string text) => text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Count(w => w.Any(char.IsLetterOrDigit));
+    public static int WordCount(this string text) =>
+        text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Count(w => w.Any(char.IsLetterOrDigit));
 
     [GeneratedRegex(@"[\p{L}\p{Nd}]+(?:'[\p{L}\p{Nd}]+)*")]
     private static partial Regex Word();

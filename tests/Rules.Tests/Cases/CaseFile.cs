@@ -13,6 +13,8 @@ namespace Witnessmark.Rules.Tests.Cases;
 /// </summary>
 internal sealed partial record CaseFile(string Name, ImmutableArray<(string Path, string Text)> Files)
 {
+    private const string Says = @"\s*(?<severity>fault|query|remark):\s*(?<rules>[a-z0-9, -]+?)\s*";
+
     private static readonly string Folder = Repo.Path("tests", "Rules.Tests", "Cases");
 
     /// <summary>Topic and name: <c>Messages/late</c>.</summary>
@@ -50,11 +52,14 @@ internal sealed partial record CaseFile(string Name, ImmutableArray<(string Path
         return $"{(Has(text, "tools") ? "tools" : "machines")}/{Path.GetFileName(path)}";
     }
 
-    private static bool Has(string text, string key) => text.StartsWith($"{key}:", StringComparison.Ordinal) || text.Contains($"\n{key}:", StringComparison.Ordinal);
+    private static bool Has(string text, string key) =>
+        text.StartsWith($"{key}:", StringComparison.Ordinal) || text.Contains($"\n{key}:", StringComparison.Ordinal);
 
     private static IEnumerable<string> Expected(string path, string text) =>
-        text.Split('\n').SelectMany((line, i) => Marker().Matches(line)
-            .SelectMany(m => m.Groups["rules"].Value.Split(',', StringSplitOptions.TrimEntries).Select(r => $"{path}:{i + 1} {m.Groups["severity"].Value} {r}")));
+        from line in text.Split('\n').Select((words, i) => (Words: words, Number: i + 1))
+        from marker in Marker().Matches(line.Words)
+        from rule in marker.Groups["rules"].Value.Split(',', StringSplitOptions.TrimEntries)
+        select $"{path}:{line.Number} {marker.Groups["severity"].Value} {rule}";
 
     private static string Written(Finding finding) =>
         $"{finding.At.Source.Path}:{finding.At.Start.Line} {finding.Severity.ToString().ToLowerInvariant()} {finding.Rule.Name}";
@@ -63,6 +68,6 @@ internal sealed partial record CaseFile(string Name, ImmutableArray<(string Path
     private static string Blanked(string text) => string.Join('\n', text.Split('\n').Select(line =>
         Marker().IsMatch(line) ? Marker().Replace(line, m => new string(' ', m.Length)).TrimEnd() : line));
 
-    [GeneratedRegex("""(<!--\s*(?<severity>fault|query|remark):\s*(?<rules>[a-z0-9, -]+?)\s*-->)|((?<=\s)#\s*(?<severity>fault|query|remark):\s*(?<rules>[a-z0-9, -]+?)\s*$)""")]
+    [GeneratedRegex($"(<!--{Says}-->)|((?<=\\s)#{Says}$)")]
     private static partial Regex Marker();
 }

@@ -26,7 +26,9 @@ internal sealed record PageExample(string Page, int Line, string File, bool Allo
     public DemoWorkshop Apply(DemoWorkshop workshop)
     {
         if (!workshop.Files.TryGetValue(File, out var text))
-            return Changes is [{ Out.IsEmpty: true }] ? workshop.With(File, Joined(Changes[0].In)) : throw new PageException(Page, Line, $"names a file of the demo; {File} is none");
+            return Changes is [{ Out.IsEmpty: true }]
+                ? workshop.With(File, Joined(Changes[0].In))
+                : throw new PageException(Page, Line, $"names a file of the demo; {File} is none");
         foreach (var change in Changes)
             text = Apply(change, text);
         return workshop.With(File, text);

@@ -46,7 +46,9 @@ internal sealed record RulePage(string Path, string Name, ImmutableArray<PageExa
             examples.Add(PageExample.Parse(path, i + 1, lines[i][3..], lines[(i + 1)..end]));
             i = end;
         }
-        return examples.Count > 0 ? examples.ToImmutable() : throw new PageException(path, from + 1, "shows an example in a block ```diff procedures/file");
+        return examples.Count > 0
+            ? examples.ToImmutable()
+            : throw new PageException(path, from + 1, "shows an example in a block ```diff procedures/file");
     }
 }
 

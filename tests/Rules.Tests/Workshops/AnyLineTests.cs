@@ -1,4 +1,5 @@
 using Witnessmark.Language.Findings;
+using Witnessmark.Language.Text;
 
 namespace Witnessmark.Rules.Tests.Workshops;
 
@@ -28,13 +29,15 @@ public sealed class AnyLineTests
     private static void Check(string path, string[] lines)
     {
         foreach (var finding in DemoWorkshop.Whole.With(path, string.Join('\n', lines)).Findings())
-            Assert.True(SaysAll(finding), $"{finding.Rule.Name}: {finding.Found} | {finding.Why} | {finding.PutRight} at {finding.At.Span} of {finding.At.Source.Path}");
+            Assert.True(SaysAll(finding), $"{path}: {finding}");
     }
 
     /// <summary>Three pieces of text that end as sentences do, and a place inside its file.</summary>
     private static bool SaysAll(Finding finding) =>
         new[] { finding.Found, finding.Why, finding.PutRight }.All(IsText)
-        && finding.Further.Select(f => f.At).Append(finding.At).All(a => a.Span.Start >= 0 && a.Span.Start <= a.Span.End && a.Span.End <= a.Source.Content.Length);
+        && finding.Further.Select(f => f.At).Append(finding.At).All(IsInside);
+
+    private static bool IsInside(Location at) => at.Span.Start >= 0 && at.Span.Length >= 0 && at.Span.End <= at.Source.Content.Length;
 
     private static bool IsText(string text) => text.Length > 0 && text == text.Trim() && (text[^1] is '.' or '?' or '!');
 }

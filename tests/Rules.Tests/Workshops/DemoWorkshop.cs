@@ -20,8 +20,7 @@ internal sealed class DemoWorkshop
     public static DemoWorkshop Whole { get; } = new(AsItStands);
 
     /// <summary>Data sheet, tools, workshop file and common parts, without the procedures of the machine: a case brings its own.</summary>
-    public static DemoWorkshop WithoutProcedures { get; } =
-        new(AsItStands.RemoveRange(AsItStands.Keys.Where(p => p.EndsWith(".md", StringComparison.Ordinal) && !p.StartsWith("common/", StringComparison.Ordinal))));
+    public static DemoWorkshop WithoutProcedures { get; } = new(AsItStands.RemoveRange(AsItStands.Keys.Where(IsOwnProcedure)));
 
     public ImmutableSortedDictionary<string, string> Files { get; }
 
@@ -36,4 +35,7 @@ internal sealed class DemoWorkshop
         RuleSet.Check(library, findings);
         return findings.InReadingOrder();
     }
+
+    private static bool IsOwnProcedure(string path) =>
+        path.EndsWith(".md", StringComparison.Ordinal) && !path.StartsWith("common/", StringComparison.Ordinal);
 }

@@ -23,7 +23,9 @@ public sealed class GroupLeftLoose : IProcedureRule
             // has no torque: a pin, a clip
             if (work.Group.Torque is null)
                 continue;
-            var after = tightened[(work.Group.Id.Value, work.AtPlace)].Where(t => ReferenceEquals(t.Step.Part, work.Part) && t.Step.Step.Number >= last.Place.Step.Number).ToList();
+            var after = tightened[(work.Group.Id.Value, work.AtPlace)]
+                .Where(t => ReferenceEquals(t.Step.Part, work.Part) && t.Step.Step.Number >= last.Place.Step.Number)
+                .ToList();
             var reached = after.Sum(t => Number(t, work));
             // all of them reach it
             if (reached >= work.Has || (after.Count > 0 && work.Depends))
@@ -34,7 +36,9 @@ public sealed class GroupLeftLoose : IProcedureRule
 
     /// <summary>How many one tightening brings to torque: what its step says, or all of them.</summary>
     private static int Number(TighteningJob job, GroupWork work) =>
-        work.Of(FactWord.Tighten).FirstOrDefault(h => ReferenceEquals(h.Place.Step, job.Step.Step)) is { Place: not null } own ? own.Number : work.Has;
+        work.Of(FactWord.Tighten).FirstOrDefault(h => ReferenceEquals(h.Place.Step, job.Step.Step)) is { Place: not null } own
+            ? own.Number
+            : work.Has;
 
     private static void Report(GroupWork work, Handling last, int reached, FindingList findings) =>
         findings.Add(

@@ -11,7 +11,10 @@ public sealed class HazardWithoutMessage : IProcedureRule
 
     public static void Check(Scope scope, FindingList findings)
     {
-        var late = MessageReach.Of(scope).Where(r => r.IsLate).SelectMany(r => r.Missed.Select(m => (m.Place.Step, r.Hazard.Id.Value))).ToHashSet();
+        var late = MessageReach.Of(scope)
+            .Where(r => r.IsLate)
+            .SelectMany(r => r.Missed.Select(m => (m.Place.Step, r.Hazard.Id.Value)))
+            .ToHashSet();
         foreach (var hazard in scope.MetByWork())
             foreach (var place in scope.Procedure.Walk())
             {

@@ -34,7 +34,8 @@ public sealed class CheckerDidTheWork : IProcedureRule
         return checker.Mode == CheckMode.Independent || place.Doers.Length == 1;
     }
 
-    private static bool IsOnePerson(Procedure procedure, string role) => procedure.Crew.FirstOrDefault(c => c.Role.Value == role).Number.Value < 2;
+    private static bool IsOnePerson(Procedure procedure, string role) =>
+        procedure.Crew.FirstOrDefault(c => c.Role.Value == role).Number.Value < 2;
 
     private static StepInPlace? Checked(List<StepInPlace> places, StepInPlace from, string name) =>
         places.LastOrDefault(p => p.Step.Slug == StepName.Slug(name) && p.Step.Number <= from.Step.Number);

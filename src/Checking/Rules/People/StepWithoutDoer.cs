@@ -14,7 +14,7 @@ public sealed class StepWithoutDoer : IProcedureRule
         foreach (var part in scope.Procedure.Parts)
         {
             // one finding a part: a line under its heading is enough
-            if (part.Walk(scope.Procedure).FirstOrDefault(p => p.Effective(FactWord.By) is null && p.Step.Find(FactWord.Perform) is null) is not { } place)
+            if (part.Walk(scope.Procedure).FirstOrDefault(NamesNobody) is not { } place)
                 continue;
             findings.Add(
                 Info,
@@ -24,4 +24,6 @@ public sealed class StepWithoutDoer : IProcedureRule
                 "Write `- by: mechanic` under the heading for all steps below, and again on each step that somebody else does.");
         }
     }
+
+    private static bool NamesNobody(StepInPlace place) => place.Effective(FactWord.By) is null && place.Step.Find(FactWord.Perform) is null;
 }

@@ -15,7 +15,8 @@ public sealed class InitialsUnknown : IProcedureRule
         // a workshop without a list of people
         if (people.Count == 0)
             return;
-        foreach (var initials in scope.Procedure.Authors.Concat(scope.Procedure.Approvals.Select(a => a.By).OfType<Language.Text.Located<string>>()))
+        var approvers = scope.Procedure.Approvals.Select(a => a.By).OfType<Language.Text.Located<string>>();
+        foreach (var initials in scope.Procedure.Authors.Concat(approvers))
         {
             // one of them
             if (people.Find(initials.Value) is not null)

@@ -54,7 +54,9 @@ public sealed class ReadingWithoutConsequence : IProcedureRule
     [
         .. scope.Procedure.ThingsAskedFor(),
         // whoever performs it may act on it
-        .. scope.Library.Procedures.Where(p => p.Uses.Any(u => u.Procedure.Value == scope.Procedure.Id.Value)).SelectMany(p => p.ThingsAskedFor()),
+        .. scope.Library.Procedures
+            .Where(p => p.Uses.Any(u => u.Procedure.Value == scope.Procedure.Id.Value))
+            .SelectMany(p => p.ThingsAskedFor()),
     ];
 
     private static IEnumerable<Located<string>> Measured(Fact fact) =>
@@ -72,6 +74,8 @@ public sealed class ReadingWithoutConsequence : IProcedureRule
     private static bool IsPartOfAnother(Scope scope, string name)
     {
         var done = scope.Procedure.Steps.SelectMany(s => s.Facts).SelectMany(Measured).Select(n => n.Value).ToHashSet(StringComparer.Ordinal);
-        return done.Any(d => scope.Test(d)?.Readings.Any(r => r.Value == name) == true || scope.Value(d)?.Formula?.Value.Split(' ', '(', ')').Contains(name) == true);
+        return done.Any(d =>
+            scope.Test(d)?.Readings.Any(r => r.Value == name) == true
+            || scope.Value(d)?.Formula?.Value.Split(' ', '(', ')').Contains(name) == true);
     }
 }

@@ -32,6 +32,8 @@ public sealed class StepNameNoOrder : IProcedureRule
     private static bool IsGoingOn(string word, Scope scope)
     {
         string[] endings = scope.IsSpanish() ? ["ando", "iendo", "yendo"] : ["ing"];
-        return endings.Any(e => word.EndsWith(e, StringComparison.Ordinal) && word[..^e.Length].Any(c => "aeiouyáéíóú".Contains(c, StringComparison.Ordinal)));
+        return endings.Any(e => word.EndsWith(e, StringComparison.Ordinal) && word[..^e.Length].Any(IsVowel));
     }
+
+    private static bool IsVowel(char letter) => "aeiouyáéíóú".Contains(letter, StringComparison.Ordinal);
 }

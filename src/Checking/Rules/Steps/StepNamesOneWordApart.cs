@@ -38,8 +38,8 @@ public sealed class StepNamesOneWordApart : IProcedureRule
 
     private static string Difference(string[] first, string[] second)
     {
-        var only = first.Except(second, StringComparer.Ordinal).Concat(second.Except(first, StringComparer.Ordinal)).Distinct(StringComparer.Ordinal);
-        return Say.And(only.Select(w => $"“{w}”"));
+        var only = first.Except(second, StringComparer.Ordinal).Concat(second.Except(first, StringComparer.Ordinal));
+        return Say.And(only.Distinct(StringComparer.Ordinal).Select(w => $"“{w}”"));
     }
 
     private static void Report(Procedure procedure, Step first, Step second, string difference, FindingList findings) =>

@@ -29,7 +29,8 @@ public sealed class TorqueInProse : IProcedureRule
 
     private static string Known(Scope scope, FoundQuantity torque)
     {
-        var group = scope.Machine?.Fasteners.FirstOrDefault(f => f.Torque is { } t && t.Value.Target.Unit.SameKindAs(torque.Quantity.Unit) && t.Value.Target.CompareTo(torque.Quantity) == 0);
+        var group = scope.Machine?.Fasteners.FirstOrDefault(f => f.Torque?.Value.Target is { } target
+            && target.Unit.SameKindAs(torque.Quantity.Unit) && target.CompareTo(torque.Quantity) == 0);
         return group is null ? "No group of the data sheet has this torque." : $"The data sheet has it already, for {group.Id.Value}.";
     }
 }
