@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Witnessmark.Checking.Rules.Contract;
 using Witnessmark.Checking.Rules.Counts;
 using Witnessmark.Checking.Rules.Fasteners;
 using Witnessmark.Checking.Rules.Messages;
@@ -20,7 +21,9 @@ public static class RuleSet
     public static readonly ImmutableArray<Rule> All =
     [
         // steps
+        Rule.Of<InputNotTaken>(),
         Rule.Of<ReadingWithoutConsequence>(),
+        Rule.Of<ResultNotTaken>(),
         Rule.Of<SectionTooLong>(),
         Rule.Of<StepNameForbids>(),
         Rule.Of<StepNameNoOrder>(),
@@ -28,6 +31,7 @@ public static class RuleSet
         Rule.Of<StepNamesOneWordApart>(),
         Rule.Of<StepNumberWrong>(),
         Rule.Of<StepTooLong>(),
+        Rule.Of<ToolListMissing>(),
         Rule.Of<TorqueInProse>(),
         // messages
         Rule.Of<HazardWithoutMessage>(),
@@ -41,6 +45,10 @@ public static class RuleSet
         Rule.Of<SignalWordWrong>(),
         Rule.Of<WeakerMessageFirst>(),
         Rule.Of<WorkInMessage>(),
+        // contract
+        Rule.Of<LandWithoutLift>(),
+        Rule.Of<LoadLeftHanging>(),
+        Rule.Of<PromiseWithoutWork>(),
         // counts
         Rule.Of<AmountOver>(),
         Rule.Of<AmountTotalWrong>(),
@@ -113,10 +121,13 @@ public static class RuleSet
         Rule.Of<AnswerWithoutValue>(),
         Rule.Of<CallWithoutAnswer>(),
         Rule.Of<CheckerDidTheWork>(),
+        Rule.Of<CrewMissing>(),
         Rule.Of<LiftOnePerson>(),
         Rule.Of<LiftWithoutCall>(),
         Rule.Of<RoleNotInCrew>(),
         Rule.Of<StepWithoutDoer>(),
+        Rule.Of<StepWithoutZone>(),
+        Rule.Of<VerifiedWithoutChecker>(),
         // release
         Rule.Of<ApplicabilityMissing>(),
         Rule.Of<ApprovalMissing>(),

@@ -13,7 +13,7 @@ internal static class Conditions
     public static IEnumerable<string> ThingsAskedFor(this Procedure procedure) =>
         procedure.AllFacts().SelectMany(In).SelectMany(c => c.All).OfType<StateClause>().Select(c => c.Thing.Value);
 
-    private static IEnumerable<Condition> In(Fact fact) => fact.Value switch
+    public static IEnumerable<Condition> In(Fact fact) => fact.Value switch
     {
         ConditionValue value => [value.Condition],
         OutcomeValue outcome => outcome.When,

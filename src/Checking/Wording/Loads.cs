@@ -5,6 +5,9 @@ namespace Witnessmark.Checking.Wording;
 
 internal static class Loads
 {
+    /// <summary>The state that says what hangs.</summary>
+    public const string Hook = "load-on-hook";
+
     /// <summary>The load that a lift or land handles, as named.</summary>
     public static Located<string>? Named(Fact fact) => fact.Value switch
     {
@@ -18,4 +21,16 @@ internal static class Loads
         Named(fact) is { } name && scope.Load(name.Value)?.Mass is { } mass
         && mass.Value.Unit.SameKindAs(scope.Library.Workshop.Limits.LiftByHand.Unit)
         && mass.Value.CompareTo(scope.Library.Workshop.Limits.LiftByHand) <= 0;
+
+    /// <summary>Whether the contract of a part speaks of what hangs on the hook.</summary>
+    public static bool OnHook(ProcedurePart part, FactWord word) =>
+        part.Facts.Where(f => f.Word == word).SelectMany(Conditions.In).SelectMany(c => c.All)
+            .OfType<StateClause>().Any(c => c.Thing.Value == Hook && c.Values.Any(v => v.Value != "none"));
+
+    /// <summary>Whether a step lifts or lands a load, or performs what does, or what nobody can see here.</summary>
+    public static bool Handles(Scope scope, Step step, FactWord verb, string load) =>
+        step.All(verb).Any(f => Named(f)?.Value == load)
+        || step.Facts.Select(f => f.Value).OfType<PerformValue>().Any(p =>
+            scope.Library.Procedure(p.Procedure.Value) is not { } callee
+            || callee.Steps.SelectMany(s => s.All(verb)).Any(f => Named(f)?.Value == load));
 }

@@ -1,7 +1,6 @@
 using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
-using Witnessmark.Language.Text;
 
 namespace Witnessmark.Checking.Rules.Steps;
 
@@ -14,7 +13,7 @@ public sealed class ReadingWithoutConsequence : IProcedureRule
     {
         var asked = Asked(scope);
         foreach (var step in scope.Procedure.Steps)
-            foreach (var (fact, name) in step.Facts.SelectMany(f => Measured(f).Select(n => (f, n))))
+            foreach (var (fact, name) in step.Facts.SelectMany(f => f.Taken().Select(n => (f, n))))
             {
                 // only written down, or no such thing
                 if (Results(scope, name.Value) is not { Length: > 0 } results)
@@ -22,8 +21,8 @@ public sealed class ReadingWithoutConsequence : IProcedureRule
                 // somebody acts on it
                 if (asked.Contains(name.Value))
                     continue;
-                // it goes into a value or a test, and that one is looked after by itself
-                if (IsPartOfAnother(scope, name.Value))
+                // it belongs to a test, and that one is looked after by itself
+                if (IsPartOfTest(scope, name.Value))
                     continue;
                 findings.Add(
                     Info,
@@ -59,9 +58,6 @@ public sealed class ReadingWithoutConsequence : IProcedureRule
             .SelectMany(p => p.ThingsAskedFor()),
     ];
 
-    private static IEnumerable<Located<string>> Measured(Fact fact) =>
-        fact is { Word: FactWord.Measure or FactWord.Inspect or FactWord.Test or FactWord.WorkOut, Value: NameList names } ? names.Names : [];
-
     private static string[] Results(Scope scope, string name)
     {
         if (scope.Reading(name) is { } reading)
@@ -71,11 +67,7 @@ public sealed class ReadingWithoutConsequence : IProcedureRule
         return scope.Test(name) is null ? [] : ["passed", "failed"];
     }
 
-    private static bool IsPartOfAnother(Scope scope, string name)
-    {
-        var done = scope.Procedure.Steps.SelectMany(s => s.Facts).SelectMany(Measured).Select(n => n.Value).ToHashSet(StringComparer.Ordinal);
-        return done.Any(d =>
-            scope.Test(d)?.Readings.Any(r => r.Value == name) == true
-            || scope.Value(d)?.Formula?.Value.Split(' ', '(', ')').Contains(name) == true);
-    }
+    private static bool IsPartOfTest(Scope scope, string name) =>
+        scope.Procedure.Steps.SelectMany(s => s.Facts).SelectMany(f => f.Taken())
+            .Any(t => scope.Test(t.Value)?.Readings.Any(r => r.Value == name) == true);
 }

@@ -1,0 +1,65 @@
+using Witnessmark.Checking.Wording;
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Model;
+
+namespace Witnessmark.Checking.Rules.Contract;
+
+/// <summary>A part promises a state at its end that no step brings about.</summary>
+public sealed class PromiseWithoutWork : IProcedureRule
+{
+    public static RuleInfo Info { get; } = new("promise-without-work", "Contract", Severity.Fault);
+
+    public static void Check(Scope scope, FindingList findings)
+    {
+        foreach (var part in scope.Procedure.Parts)
+            foreach (var promise in Clauses(part, FactWord.EndsWith))
+            {
+                // what hangs on the hook: load-left-hanging looks after that
+                if (promise.Thing.Value == Loads.Hook)
+                    continue;
+                // it was so at the start
+                if (Clauses(part, FactWord.StartsWith).Any(s => IsSame(s, promise)))
+                    continue;
+                // some step, or what it performs, brings it about
+                if (part.Steps.SelectMany(s => s.Facts).Any(f => BringsAbout(scope, f, promise)))
+                    continue;
+                findings.Add(
+                    Info,
+                    promise.At,
+                    $"{scope.Procedure.Id.Value} promises `{promise.At.Text}` at its end, and no step brings it about.",
+                    "Whoever goes on from here trusts that line: the next procedure starts on it, and nobody looks again.",
+                    PutRight(promise));
+            }
+    }
+
+    private static string PutRight(StateClause promise)
+    {
+        var (thing, value) = (promise.Thing.Value, promise.Values[0].Value);
+        var fact = ImpliedStates.Verbs(value) is [var verb, ..] ? $"{verb.Spelled()}: {thing}" : $"leaves: {thing} = {value}";
+        return $"Add the step that does it, with `{fact}`, or take the promise out.";
+    }
+
+    private static IEnumerable<StateClause> Clauses(ProcedurePart part, FactWord word) =>
+        part.Facts.Where(f => f.Word == word).SelectMany(Conditions.In).SelectMany(c => c.All)
+            .OfType<StateClause>().Where(c => !c.Negated && !c.Values.IsEmpty);
+
+    private static bool IsSame(StateClause start, StateClause end) =>
+        start.Thing.Value == end.Thing.Value && start.AtPlace?.Value == end.AtPlace?.Value
+        && start.Values.All(v => end.Values.Any(e => e.Value == v.Value));
+
+    private static bool BringsAbout(Scope scope, Fact fact, StateClause promise)
+    {
+        if (fact.Value is LeftState left)
+            return left.States.Any(s => s.Thing.Value == promise.Thing.Value);
+        if (fact.Value is PerformValue perform)
+            return Performs(scope, perform, promise);
+        return promise.Values.Any(v => ImpliedStates.Verbs(v.Value) is not { } verbs || verbs.Contains(fact.Word))
+            && ImpliedStates.Things(scope, fact).Contains(promise.Thing.Value);
+    }
+
+    /// <summary>What is performed is given the thing, promises it itself, or cannot be seen.</summary>
+    private static bool Performs(Scope scope, PerformValue perform, StateClause promise) =>
+        perform.Arguments.Any(a => a.Value.Value == promise.Thing.Value)
+        || scope.Library.Procedure(perform.Procedure.Value) is not { } callee
+        || callee.Parts.Any(p => Clauses(p, FactWord.EndsWith).Any(c => c.Thing.Value == promise.Thing.Value));
+}

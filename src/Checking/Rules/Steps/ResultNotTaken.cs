@@ -1,0 +1,36 @@
+using Witnessmark.Checking.Wording;
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Model;
+
+namespace Witnessmark.Checking.Rules.Steps;
+
+/// <summary>A step asks for a result that no step has found out.</summary>
+public sealed class ResultNotTaken : IProcedureRule
+{
+    public static RuleInfo Info { get; } = new("result-not-taken", "Steps", Severity.Fault);
+
+    public static void Check(Scope scope, FindingList findings)
+    {
+        var reported = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var step in scope.Procedure.Steps)
+            foreach (var clause in step.Facts.SelectMany(Conditions.In).SelectMany(c => c.All).OfType<StateClause>())
+            {
+                var name = clause.Thing.Value;
+                // a state of the machine, not something to be taken
+                if (scope.TakenBy(name) is not { } verb)
+                    continue;
+                // taken here, before, or brought along by the contract
+                if (scope.TakenUpTo(step).Contains(name) || scope.Procedure.Brought(name))
+                    continue;
+                // once for each: the step that takes it is missing for all of them
+                if (!reported.Add(name))
+                    continue;
+                findings.Add(
+                    Info,
+                    clause.Thing.At,
+                    $"{Say.Step(scope.Procedure, step)} asks for {name}, and no step up to there takes it.",
+                    "A question that nobody has measured for is answered from memory, and then the work goes on.",
+                    $"Add `{verb.Spelled()}: {name}` to this step or to one before it.");
+            }
+    }
+}
