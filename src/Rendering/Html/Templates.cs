@@ -20,12 +20,7 @@ public static class Templates
     /// <exception cref="ScriptRuntimeException">The template names what the model does not have: a fault of ours.</exception>
     public static string Render(string name, ScriptObject model) => RenderText(Parsed.GetOrAdd(name, Parse), model);
 
-    internal static string RenderText(Template template, ScriptObject model)
-    {
-        var context = new EscapingContext();
-        context.PushGlobal(model);
-        return template.Render(context);
-    }
+    internal static string RenderText(Template template, ScriptObject model) => new EscapingContext().Render(template, model);
 
     internal static Template ParseText(string text, string name)
     {
@@ -37,6 +32,19 @@ public static class Templates
 
     private sealed class EscapingContext : TemplateContext
     {
+        private EscapingContext? _inner;
+
+        /// <summary>The parts inside: they see their own model only. One context a depth, since making one costs more than rendering a box.</summary>
+        public EscapingContext Inner => _inner ??= new EscapingContext();
+
+        public string Render(Template template, ScriptObject model)
+        {
+            PushGlobal(model);
+            var text = template.Render(this);
+            PopGlobal();
+            return text;
+        }
+
         public EscapingContext()
             : base(new ScriptObject { ["part"] = new PartFunction() })
         {
@@ -78,7 +86,7 @@ public static class Templates
             index == 0 ? new ScriptParameterInfo(typeof(string), "name") : new ScriptParameterInfo(typeof(ScriptObject), "model");
 
         public object? Invoke(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement) =>
-            new RawHtml(Render((string)arguments[0]!, (ScriptObject)arguments[1]!));
+            new RawHtml(((EscapingContext)context).Inner.Render(Parsed.GetOrAdd((string)arguments[0]!, Parse), (ScriptObject)arguments[1]!));
 
         public ValueTask<object?> InvokeAsync(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement) =>
             ValueTask.FromResult(Invoke(context, callerContext, arguments, blockStatement));

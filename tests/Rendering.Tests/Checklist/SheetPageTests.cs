@@ -101,6 +101,26 @@ public class SheetPageTests
         Assert.DoesNotContain("NOT SO", Demo.Sheet(), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_decision_has_a_cell_and_its_rule_for_each_outcome()
+    {
+        const string Count = "    - count: friction-disc = 9, steel-plate = 8, end-plate = 2";
+        var library = Demo.Read(("wheel-end/wb-40.md", Count, Count + "\n    - decide: pile\n    - outcome: complete when disc-thickness = good\n    - outcome: sent-back otherwise"));
+        var html = SheetPage.Render(Demo.Plan(library), Demo.Issued, Paper.A4, Words.English);
+        Assert.Contains("<span class=\"cell\">complete</span> <span class=\"cell\">sent back</span>", html, StringComparison.Ordinal);
+        Assert.Contains("<b>complete:</b> disc thickness good", html, StringComparison.Ordinal);
+        Assert.Contains("<b>sent back:</b> otherwise", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_fixed_words_are_in_the_language_asked_for_and_the_authors_words_stay()
+    {
+        var html = SheetPage.Render(Demo.Plan(), Demo.Issued, Paper.A4, Words.Spanish);
+        Assert.StartsWith("<!doctype html>\n<html lang=\"es\">", html, StringComparison.Ordinal);
+        Assert.All(["ADVERTENCIA", "SIGUE PUESTO", "SEGUNDA PERSONA", "Fuera de límite", "Measure the cavity"], w => Assert.Contains(w, html, StringComparison.Ordinal));
+        Assert.All(["WARNING", "STILL IN", "SECOND PERSON", "Outside", "DONE"], w => Assert.DoesNotContain(w, html, StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData(Paper.A4, "@page{size:A4;")]
     [InlineData(Paper.Letter, "@page{size:letter;")]

@@ -36,6 +36,18 @@ public class TemplatesTests
         Assert.Equal("no no yes", Render("{{ if nothing }}yes{{ else }}no{{ end }} {{ if none }}yes{{ else }}no{{ end }} {{ if list }}yes{{ end }}"));
 
     [Fact]
+    public void A_part_sees_its_own_model_only_and_comes_back_every_time()
+    {
+        var limits = new ScriptObject { ["native"] = "<1 mm>", ["beside"] = "", ["label"] = "" };
+        var model = new ScriptObject { ["limits"] = limits, ["label"] = "not for the part" };
+        const string Once = "<span class=\"limit\"><span class=\"native\">&lt;1 mm&gt;</span></span>";
+        var template = Templates.ParseText("{{ part 'sheet-limits.html' limits }}{{ part 'sheet-limits.html' limits }}", "test");
+        Assert.Equal(Once + Once, Templates.RenderText(template, model));
+        limits.Remove("label");
+        Assert.Throws<ScriptRuntimeException>(() => Templates.RenderText(template, model));
+    }
+
+    [Fact]
     public void A_number_is_written_with_a_point() => Assert.Equal("0.05 12405", Render("{{ small }} {{ large }}"));
 
     [Fact]
