@@ -60,13 +60,34 @@ public static class CommandLine
             if (word.StartsWith('-') && word.Length > 1 && !options.Contains(name) && !char.IsDigit(word[1]))
                 return new RefusedException($"{command.Name} has no option {name}.", Hint(name, options, command));
         }
-        if (asksForHelp || parsed.Errors.Count == 0)
+        if (asksForHelp)
             return null;
+        if (WithoutValue(command, args) is { } option)
+            return new RefusedException($"{option.Name} needs a {option.HelpName ?? "value"} behind it.", HelpFor(command));
+        if (parsed.Errors.Count == 0)
+            return null;
+        if (args.Length == 0)
+            return new RefusedException("witnessmark needs to be told what to do.", HelpFor(command));
         if (parsed.UnmatchedTokens.Count > 0 && command is RootCommand)
             return new RefusedException($"There is no command {parsed.UnmatchedTokens[0]}.", Hint(parsed.UnmatchedTokens[0], [.. command.Subcommands.Select(c => c.Name)], command));
         if (parsed.UnmatchedTokens.Count > 0)
             return new RefusedException($"{command.Name} does not know what to do with {parsed.UnmatchedTokens[0]}.", HelpFor(command));
+        var missing = command.Options.Where(o => o.Required && parsed.GetResult(o) is null).Select(o => o.Name).ToList();
+        if (missing.Count > 0)
+            return new RefusedException($"{command.Name} also needs {string.Join(", ", missing)}.", HelpFor(command));
+        var unnamed = command.Arguments.FirstOrDefault(a => a.Arity.MinimumNumberOfValues > 0 && parsed.GetResult(a) is null or { Tokens.Count: 0 });
+        if (unnamed is { Arity.MinimumNumberOfValues: > 0 })
+            return new RefusedException($"{command.Name} needs a {unnamed.Name}.", HelpFor(command));
         return new RefusedException(parsed.Errors[0].Message, HelpFor(command));
+    }
+
+    /// <summary>An option whose value is missing: the next word is an option itself, or there is none.</summary>
+    private static Option? WithoutValue(Command command, string[] args)
+    {
+        for (var i = 0; i < args.Length; i++)
+            if (command.Options.FirstOrDefault(o => o.Name == args[i]) is { Arity.MaximumNumberOfValues: > 0 } option && (i + 1 == args.Length || args[i + 1].StartsWith("--", StringComparison.Ordinal)))
+                return option;
+        return null;
     }
 
     private static HashSet<string> Known(Command command) =>

@@ -1,6 +1,5 @@
 using System.Text;
 using System.Text.RegularExpressions;
-using Witnessmark.Cli;
 using Witnessmark.Harness;
 
 namespace Witnessmark.Cli.Tests;

@@ -104,7 +104,14 @@ public static class OutputFolder
         }
         catch (Exception e) when (e is UnauthorizedAccessException or IOException)
         {
-            throw new RefusedException($"Nothing was written: {shown} cannot be written to ({e.Message.TrimEnd('.')}).", "Name a folder that you may write to with --out.");
+            throw new RefusedException($"Nothing was written: {shown} cannot be written to, {Reason(e)}.", "Name a folder that you may write to with --out.");
         }
     }
+
+    private static string Reason(Exception e) => e switch
+    {
+        UnauthorizedAccessException => "you have no right to",
+        DirectoryNotFoundException or FileNotFoundException => "there is no such place",
+        _ => e.Message.TrimEnd('.'),
+    };
 }

@@ -10,19 +10,11 @@ internal sealed class FactRows(Scope scope, Library library)
     public ScriptArray Of(ImmutableArray<Fact> facts, StepInPlace? step) => new(facts.Where(f => Shown(f.Word)).Select(f => new ScriptObject
     {
         ["label"] = f.Word.Spelled().Replace('-', ' '),
-        ["value"] = f.Text.Value,
+        ["value"] = Wording.Spaced(f.Text.Value),
         ["more"] = new ScriptArray(More(f).Select(m => (object)m)),
         ["link"] = f.Value is PerformValue perform && library.Procedure(perform.Procedure.Value) is { } callee ? SitePages.PathOf(callee) : "",
         ["inherited"] = step is null,
     }));
-
-    /// <summary>Drawings that belong to the step: the stack it fits, the circle it tightens.</summary>
-    public ScriptArray Figures(Step step)
-    {
-        var figures = new ScriptArray();
-        _ = step;
-        return figures;
-    }
 
     // the contract stands in a box of its own
     private static bool Shown(FactWord word) => word is not (FactWord.StartsWith or FactWord.EndsWith or FactWord.Was);
@@ -45,7 +37,7 @@ internal sealed class FactRows(Scope scope, Library library)
         if (reading.LookFor is { } look)
             yield return $"look for: {look.Value}";
         foreach (var band in reading.Bands)
-            yield return $"{Words(band.Name.Value)}: {Wording.Both(band.Range.Value)}";
+            yield return $"{Wording.Spaced(band.Name.Value)}: {Wording.Both(band.Range.Value)}";
         if (reading.Outside is { } outside)
             yield return $"outside: {outside.Value}";
     }
@@ -55,7 +47,7 @@ internal sealed class FactRows(Scope scope, Library library)
         if (value is null)
             yield break;
         if (value.Formula is { } formula)
-            yield return Words(formula.Value);
+            yield return Wording.Spaced(formula.Value);
         var accept = value.Accept?.Value ?? (value.AcceptAsClearanceOf is { } stack ? scope.Stack(stack.Value)?.Clearance?.Value : null);
         if (accept is { } range)
             yield return $"accept: {Wording.Both(range)}";
@@ -71,6 +63,4 @@ internal sealed class FactRows(Scope scope, Library library)
             yield break;
         yield return $"{group.Count?.Value} × {group.Thread?.Value} {group.PropertyClass?.Value}, {group.Condition?.Value}: {Wording.Both(torque.Value)}";
     }
-
-    private static string Words(string name) => name.Replace('-', ' ');
 }

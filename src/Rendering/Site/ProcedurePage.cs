@@ -20,7 +20,7 @@ internal static class ProcedurePage
             ["card"] = Card(procedure, data, scope),
             ["sheets"] = new ScriptArray(data.Sheets.GetValueOrDefault(procedure.Id.Value, []).Select(s => new ScriptObject { ["says"] = s.Says, ["path"] = s.Path })),
             ["introduction"] = ProseHtml.Blocks(procedure.Introduction),
-            ["parts"] = new ScriptArray(procedure.Parts.Select(p => Part(p, procedure, rows))),
+            ["parts"] = new ScriptArray(procedure.Parts.Select(p => Part(p, procedure, rows, StepFigures.Of(p, scope)))),
         };
         return frame.Page(SitePages.PathOf(procedure), $"{procedure.Id.Value} {procedure.Title?.Value}", "procedure.html", content);
     }
@@ -46,18 +46,18 @@ internal static class ProcedurePage
         }
     }
 
-    private static ScriptObject Part(ProcedurePart part, Procedure procedure, FactRows rows) => new()
+    private static ScriptObject Part(ProcedurePart part, Procedure procedure, FactRows rows, StepFigures figures) => new()
     {
         ["name"] = part.Name?.Value ?? "",
         ["before"] = Contract(part, FactWord.StartsWith),
         ["after"] = Contract(part, FactWord.EndsWith),
         ["prose"] = ProseHtml.Blocks(part.Prose),
-        ["sections"] = new ScriptArray(part.Sections.Select(s => Section(s, part, procedure, rows))),
+        ["sections"] = new ScriptArray(part.Sections.Select(s => Section(s, part, procedure, rows, figures))),
     };
 
-    private static ScriptArray Contract(ProcedurePart part, FactWord word) => new(part.Facts.Where(f => f.Word == word).Select(f => f.Text.Value));
+    private static ScriptArray Contract(ProcedurePart part, FactWord word) => new(part.Facts.Where(f => f.Word == word).Select(f => Wording.Spaced(f.Text.Value)));
 
-    private static ScriptObject Section(Section section, ProcedurePart part, Procedure procedure, FactRows rows) => new()
+    private static ScriptObject Section(Section section, ProcedurePart part, Procedure procedure, FactRows rows, StepFigures figures) => new()
     {
         ["heading"] = section.Heading?.Value ?? "",
         ["facts"] = rows.Of(section.Facts, null),
@@ -72,7 +72,7 @@ internal static class ProcedurePage
             ["facts"] = rows.Of(s.Facts, new StepInPlace(procedure, part, section, s, [])),
             ["remarks"] = new ScriptArray(s.Remarks.Select(r => ProseHtml.Inlines(r))),
             ["blocks"] = ProseHtml.Blocks(s.Blocks),
-            ["figures"] = rows.Figures(s),
+            ["figures"] = figures.For(s),
         })),
     };
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Quantities;
+using Witnessmark.Rendering.Checklist.InWords;
 
 namespace Witnessmark.Rendering.Site;
 
@@ -37,6 +38,9 @@ internal static class Wording
         }
         return most == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"{least:0} to {most:0} min");
     }
+
+    /// <summary>Declared names as people read them: <c>lock-pins = all engaged</c> is "lock pins = all engaged". Tags (TW-340, WB-60) stay as they are stamped.</summary>
+    public static string Spaced(string text) => string.Join(' ', text.Split(' ').Select(w => w.Length == 1 ? w : Names.Shown(w)));
 
     public static string Crew(Procedure procedure) =>
         string.Join(", ", procedure.Crew.Select(c => c.Number.Value == 1 ? c.Role.Value : $"{c.Number.Value} {c.Role.Value}"));

@@ -17,12 +17,10 @@ internal static class Ladder
     {
         var words = context.Words;
         var rows = Rows(ask.Cells);
-        var from = words.StackEnd(ask.Stack.From?.Value);
-        var to = words.StackEnd(ask.Stack.To?.Value);
         return new ScriptObject
         {
-            ["from"] = from,
-            ["figure"] = new RawHtml(StackSection.Draw($"stack-{step.Code.Plain.Replace('.', '-')}", Pieces(rows, ask.Stack), RowHeight, to, $"{words.SectionOfStack}: {from} – {to}")),
+            ["from"] = words.StackEnd(ask.Stack.From?.Value),
+            ["figure"] = Section(ask, step, words),
             ["rows"] = Data.List(rows.Select(r => Row(r, words))),
             ["total"] = string.Create(CultureInfo.InvariantCulture, $"{ask.Cells.Length} {words.In}"),
             ["left"] = $"0 {words.Left}",
@@ -30,6 +28,14 @@ internal static class Ladder
             ["second"] = Second(ask, step, check, context),
             ["words"] = WordsOf(words),
         }.Showing("sheet-ladder.html");
+    }
+
+    /// <summary>The stack in section, to one scale, the end that building starts from at the top.</summary>
+    public static RawHtml Section(StackAsk ask, SheetStep step, Words words)
+    {
+        var to = words.StackEnd(ask.Stack.To?.Value);
+        var title = $"{words.SectionOfStack}: {words.StackEnd(ask.Stack.From?.Value)} – {to}";
+        return new RawHtml(StackSection.Draw($"stack-{step.Code.Plain.Replace('.', '-')}", Pieces(Rows(ask.Cells), ask.Stack), RowHeight, to, title));
     }
 
     /// <summary>A line has one part with teeth outside and behind it one with teeth inside, or either alone.</summary>

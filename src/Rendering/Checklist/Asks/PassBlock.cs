@@ -19,7 +19,7 @@ internal static class PassBlock
         var bolts = ask.Sequence.Length;
         return new ScriptObject
         {
-            ["circle"] = new RawHtml(BoltCircle.Draw($"bolts-{step.Code.Plain.Replace('.', '-')}", bolts, CircleSize, words.BoltCircle, Inside(ask))),
+            ["circle"] = Circle(ask, step, words),
             ["clockwise"] = words.BoltCircle,
             ["ink"] = words.InkEach,
             ["wide"] = bolts > BesideCircle,
@@ -29,6 +29,9 @@ internal static class PassBlock
             ["passes"] = Data.List(ask.Settings.Select(s => Pass(s, ask, context))),
         }.Showing("sheet-passes.html");
     }
+
+    public static RawHtml Circle(PassAsk ask, SheetStep step, Words words) =>
+        new(BoltCircle.Draw($"bolts-{step.Code.Plain.Replace('.', '-')}", ask.Sequence.Length, CircleSize, words.BoltCircle, Inside(ask)));
 
     private static ScriptObject Pass(PassSetting setting, PassAsk ask, SheetContext context) => new()
     {
