@@ -72,7 +72,7 @@ public static class CommandLine
             return new RefusedException($"There is no command {parsed.UnmatchedTokens[0]}.", Hint(parsed.UnmatchedTokens[0], [.. command.Subcommands.Select(c => c.Name)], command));
         if (parsed.UnmatchedTokens.Count > 0)
             return new RefusedException($"{command.Name} does not know what to do with {parsed.UnmatchedTokens[0]}.", HelpFor(command));
-        var missing = command.Options.Where(o => o.Required && parsed.GetResult(o) is null).Select(o => o.Name).ToList();
+        var missing = command.Options.Where(o => o.Required && (parsed.GetResult(o)?.Tokens.Count ?? 0) == 0).Select(o => o.Name).ToList();
         if (missing.Count > 0)
             return new RefusedException($"{command.Name} also needs {string.Join(", ", missing)}.", HelpFor(command));
         var unnamed = command.Arguments.FirstOrDefault(a => a.Arity.MinimumNumberOfValues > 0 && parsed.GetResult(a) is null or { Tokens.Count: 0 });

@@ -53,6 +53,12 @@ public static class Pipeline
         return held with { Findings = all, State = ReceptionResult.StateOf(all) };
     }
 
-    /// <summary>A procedure to write on from, and a workshop when there are no files yet.</summary>
-    public static DraftedFiles Draft(IReadOnlyList<RawFile> files, NewProcedure wanted) => Drafting.Draft(files, wanted);
+    /// <summary>A procedure to write on from, and a workshop when there are no files yet. What has a finding of its own is not handed out.</summary>
+    public static DraftedFiles Draft(IReadOnlyList<RawFile> files, NewProcedure wanted)
+    {
+        var drafted = Drafting.Draft(files, wanted);
+        var bench = Check([.. files, .. drafted.Files.Select(f => new RawFile(f.Path, f.Bytes.Length, f.Bytes))]);
+        var own = bench.Findings.FirstOrDefault(f => drafted.Files.Any(d => d.Path == f.At.Source.Path));
+        return own is null ? drafted : DraftedFiles.Refused($"The draft would begin with a finding: {own.Found}", own.PutRight);
+    }
 }

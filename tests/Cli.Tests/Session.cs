@@ -1,3 +1,4 @@
+using System.CommandLine;
 using System.Text;
 using System.Text.RegularExpressions;
 using Witnessmark.Harness;
@@ -5,7 +6,7 @@ using Witnessmark.Harness;
 namespace Witnessmark.Cli.Tests;
 
 /// <summary>
-/// A session as a person sees it: stage directions in brackets, commands behind <c>$ witnessmark</c>, then what is printed and
+/// A session as a person sees it: what goes on behind <c>%</c>, stage directions in brackets, commands behind <c>$ witnessmark</c>, then what is printed and
 /// <c>exit n</c>. Run in a folder of its own, at a fixed time.
 /// </summary>
 internal sealed partial class Session : IDisposable
@@ -33,11 +34,11 @@ internal sealed partial class Session : IDisposable
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
     /// <summary>Everything else in the file is what was printed when it was approved.</summary>
-    private static bool IsScript(string line) => line.StartsWith("# ", StringComparison.Ordinal) || line.StartsWith("$ ", StringComparison.Ordinal) || line is ['(', .., ')'];
+    private static bool IsScript(string line) => line.StartsWith("% ", StringComparison.Ordinal) || line.StartsWith("$ ", StringComparison.Ordinal) || line is ['(', .., ')'];
 
     private string Command(string line)
     {
-        var words = Words().Matches(line).Select(m => m.Value.Replace("\"", "", StringComparison.Ordinal)).ToArray();
+        var words = Words().Matches(line).Select(m => m.Value[0] is '"' or '\'' ? m.Value[1..^1] : m.Value).ToArray();
         if (words[0] == "show")
             return File.ReadAllText(Path.Combine(_folder, words[1]));
         if (words[0] == "ls")
@@ -45,7 +46,9 @@ internal sealed partial class Session : IDisposable
         Assert.Equal("witnessmark", words[0]);
         using var screen = new StringWriter { NewLine = "\n" };
         var code = CommandLine.Run(words[1..], new Surroundings(screen, screen, () => Morning, _folder, Coloured: false));
-        return $"{screen.ToString().Replace(_folder, "/home/mo", StringComparison.Ordinal)}exit {code}\n";
+        // the library names the program after the process, here the test runner
+        var shown = screen.ToString().Replace(_folder, "/home/mo", StringComparison.Ordinal).Replace(RootCommand.ExecutableName, "witnessmark", StringComparison.Ordinal);
+        return $"{shown}exit {code}\n";
     }
 
     private void Direct(string direction)
@@ -59,7 +62,7 @@ internal sealed partial class Session : IDisposable
         else if (Becomes().Match(direction) is { Success: true } change)
             Replace(change.Groups[1].Value, change.Groups[2].Value, change.Groups[3].Value);
         else if (FilledIn().Match(direction) is { Success: true } filled)
-            File.WriteAllText(Path.Combine(_folder, filled.Groups[1].Value), File.ReadAllText(Repo.Path("tests", "Cli.Tests", "Sessions", filled.Groups[2].Value)));
+            FillIn(filled.Groups[1].Value, filled.Groups[2].Value);
         else
             Assert.Fail($"no such stage direction: {direction}");
     }
@@ -79,6 +82,16 @@ internal sealed partial class Session : IDisposable
         File.WriteAllText(path, text.Replace(from, to, StringComparison.Ordinal));
     }
 
+    /// <summary>Types a case of Records.Tests into the blank that was issued here: hash and set mark stay those of the blank.</summary>
+    private void FillIn(string folder, string name)
+    {
+        var blank = Directory.GetFiles(Path.Combine(_folder, folder), "*.yaml").Single();
+        var text = File.ReadAllText(Repo.Path("tests", "Records.Tests", "Cases", name));
+        foreach (var key in new[] { "hash", "copy", "issued" })
+            text = Regex.Replace(text, $"(?m)^{key}: .*$", Regex.Match(File.ReadAllText(blank), $"(?m)^{key}: .*$").Value);
+        File.WriteAllText(Path.Combine(_folder, "sign-off.yaml"), text);
+    }
+
     private static void Copy(string from, string to)
     {
         foreach (var file in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories))
@@ -89,7 +102,7 @@ internal sealed partial class Session : IDisposable
         }
     }
 
-    [GeneratedRegex("\"[^\"]*\"|\\S+")]
+    [GeneratedRegex("\"[^\"]*\"|'[^']*'|\\S+")]
     private static partial Regex Words();
 
     [GeneratedRegex("^there is an empty folder (\\S+)$")]
@@ -101,6 +114,6 @@ internal sealed partial class Session : IDisposable
     [GeneratedRegex("^in (\\S+), `(.*)` becomes `(.*)`$")]
     private static partial Regex Becomes();
 
-    [GeneratedRegex("^(\\S+) is filled in as in (\\S+)$")]
+    [GeneratedRegex("^the blank in (\\S+) is filled in as in (\\S+)$")]
     private static partial Regex FilledIn();
 }
