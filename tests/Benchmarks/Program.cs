@@ -2,7 +2,6 @@ using System.Diagnostics;
 using Markdig;
 using Witnessmark.Benchmarks;
 using Witnessmark.Compiler;
-using Witnessmark.Harness;
 using Witnessmark.Language.Text;
 using YamlDotNet.Core;
 
