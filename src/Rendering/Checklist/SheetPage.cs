@@ -28,6 +28,7 @@ public static class SheetPage
             ["serial"] = identity.Serial is { } serial ? $"{words.Serial} {serial}" : "",
             ["foot"] = Data.List(PageRules.Foot(context)),
             ["code"] = new RawHtml(PageRules.Code(context)),
+            ["no_foot"] = words.NoFoot,
             ["head"] = SheetHead.Of(context),
             ["sections"] = SheetSections.Of(context),
             ["closing"] = Closing(words),

@@ -30,6 +30,9 @@ public sealed partial record Words
         "Maker's data, site rules, local law and licensed practice come first.",
         "Primero van los datos del fabricante, las reglas del sitio, la ley local y la práctica con licencia.");
     public string SheetsDisagree => Say("Sheets disagree? Stop.", "¿Las hojas no coinciden? Pare.");
+    public string NoFoot => Say(
+        "No identity and page number at the foot? This browser cannot print the sheet. Use Chromium.",
+        "¿Falta al pie la identidad y el número de hoja? Este navegador no puede imprimir la hoja. Use Chromium.");
     public string Printed => Say("Printed", "Impreso");
     public string Forms => Say("forms", "formularios");
 
