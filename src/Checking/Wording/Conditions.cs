@@ -13,6 +13,10 @@ internal static class Conditions
     public static IEnumerable<string> ThingsAskedFor(this Procedure procedure) =>
         procedure.AllFacts().SelectMany(In).SelectMany(c => c.All).OfType<StateClause>().Select(c => c.Thing.Value);
 
+    /// <summary>What the contracts of all parts say at their start or end.</summary>
+    public static IEnumerable<StateClause> At(Procedure procedure, FactWord word) =>
+        procedure.Parts.SelectMany(p => p.Facts).Where(f => f.Word == word).SelectMany(In).SelectMany(c => c.All).OfType<StateClause>();
+
     public static IEnumerable<Condition> In(Fact fact) => fact.Value switch
     {
         ConditionValue value => [value.Condition],

@@ -21,10 +21,15 @@ internal static class Taking
         return [.. taken, .. taken.Select(scope.Test).OfType<TestItem>().SelectMany(t => t.Readings).Select(r => r.Value)];
     }
 
-    /// <summary>Whether the contract of a part brings it along.</summary>
-    public static bool Brought(this Procedure procedure, string name) =>
-        procedure.Parts.SelectMany(p => p.Facts).Where(f => f.Word == FactWord.StartsWith).SelectMany(Conditions.In)
-            .SelectMany(c => c.All).OfType<StateClause>().Any(c => c.Thing.Value == name);
+    /// <summary>Whether the contract of a part brings it along, or whoever performs the procedure has it taken.</summary>
+    public static bool Brought(this Scope scope, string name) =>
+        Conditions.At(scope.Procedure, FactWord.StartsWith).Any(c => c.Thing.Value == name)
+        || scope.Callers().SelectMany(c => c.Uses.Select(u => scope.Library.Procedure(u.Procedure.Value)).OfType<Procedure>().Append(c))
+            .Any(p => p.Id.Value != scope.Procedure.Id.Value && p.Steps.SelectMany(s => s.Facts).SelectMany(Taken).Any(t => t.Value == name));
+
+    /// <summary>Procedures and jobs that perform this one.</summary>
+    public static IEnumerable<Procedure> Callers(this Scope scope) =>
+        scope.Library.Procedures.Where(p => p.Uses.Any(u => u.Procedure.Value == scope.Procedure.Id.Value));
 
     /// <summary>The verb by which a name is taken: measure, inspect, work-out, test; null when it is nothing to be taken.</summary>
     public static FactWord? TakenBy(this Scope scope, string name)

@@ -38,20 +38,20 @@ internal static class Words
         "ok okay yes done good fine checked ready right roger all is it",
         "ok vale sí si listo lista bien hecho hecha correcto correcta todo está es");
 
-    /// <summary>Beginnings of words that say what happens to people or to the machine.</summary>
+    /// <summary>Beginnings of words that say what happens to people or to the machine, or to what part of somebody.</summary>
     public static readonly string[] HarmEnglish =
     [
         "crush", "burn", "kill", "death", "die", "dead", "fatal", "injur", "hurt", "harm", "wound", "cut", "sever", "pinch", "trap", "nip",
         "break", "broke", "crack", "tear", "torn", "ruin", "damag", "destroy", "wreck", "seize", "score", "leak", "scald", "blind", "eye",
         "poison", "choke", "suffocat", "drown", "electrocut", "shock", "strike", "struck", "hit", "explod", "explos", "burst", "fire", "ignit",
-        "amputat", "lose", "loss", "lost", "bruis", "strip", "bend", "bent", "shear", "overheat", "fail", "pierc", "inject", "spoil", "jam",
+        "amputat", "hands", "finger", "foot", "feet", "skin", "legs", "lose", "loss", "lost", "bruis", "strip", "bend", "bent", "shear", "overheat", "fail", "pierc", "inject", "spoil", "jam",
     ];
 
     public static readonly string[] HarmSpanish =
     [
         "aplast", "quem", "mat", "muert", "mor", "fatal", "lesi", "herid", "her", "dañ", "cort", "amput", "atrap", "pellizc", "romp", "rot",
         "rasg", "destru", "arruin", "griet", "fug", "escald", "cieg", "ojo", "envenen", "asfix", "ahog", "electrocut", "golpe", "explo",
-        "revent", "incend", "fuego", "perd", "pérdida", "dobl", "ciz", "sobrecal", "fall", "inyec", "atasc", "agarrot",
+        "manos", "dedo", "pies", "piel", "brazo", "pierna", "revent", "incend", "fuego", "perd", "pérdida", "dobl", "ciz", "sobrecal", "fall", "inyec", "atasc", "agarrot",
     ];
 
     /// <summary>Words that turn a step into another one and look much the same on oily paper. One line, one set.</summary>

@@ -17,8 +17,8 @@ public sealed class LoadLeftHanging : IProcedureRule
                 // nothing is lifted
                 if (step.Find(FactWord.Lift) is not { } lift || Loads.Named(lift) is not { } load)
                     continue;
-                // landed by a later step, or by what is performed there
-                if (part.Steps.Where(s => s.Number >= step.Number).Any(s => Loads.Handles(scope, s, FactWord.Land, load.Value)))
+                // landed by a later step, by what is performed there, or after going back
+                if (From(part, step).Any(s => Loads.Handles(scope, s, FactWord.Land, load.Value)))
                     continue;
                 // handed over on the hook, by contract
                 if (Loads.OnHook(part, FactWord.EndsWith))
@@ -30,5 +30,12 @@ public sealed class LoadLeftHanging : IProcedureRule
                     "A load on the hook is no place to stop. Somebody walks off, the crane creeps down, and the next one stands under it.",
                     $"Add `land: {load.Value} on …` where its weight comes off the hook. If the next crew takes it over hanging, say so: `ends-with: load-on-hook = {load.Value}`.");
             }
+    }
+
+    /// <summary>The steps that may come from here on: all of them when one goes back.</summary>
+    private static IEnumerable<Step> From(ProcedurePart part, Step step)
+    {
+        var later = part.Steps.Where(s => s.Number >= step.Number).ToList();
+        return later.Any(s => s.Find(FactWord.AgainFrom) is not null) ? part.Steps : later;
     }
 }

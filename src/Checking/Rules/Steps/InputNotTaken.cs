@@ -18,7 +18,7 @@ public sealed class InputNotTaken : IProcedureRule
                 if (scope.Value(name.Value)?.Formula is not { } formula)
                     continue;
                 var taken = scope.TakenUpTo(step);
-                string[] missing = [.. Inputs(scope, formula.Value).Where(i => !taken.Contains(i) && !scope.Procedure.Brought(i))];
+                string[] missing = [.. Inputs(scope, formula.Value).Where(i => !taken.Contains(i) && !scope.Brought(i))];
                 // all that goes into it is there
                 if (missing.Length == 0)
                     continue;

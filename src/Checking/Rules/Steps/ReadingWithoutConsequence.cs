@@ -4,7 +4,7 @@ using Witnessmark.Language.Model;
 
 namespace Witnessmark.Checking.Rules.Steps;
 
-/// <summary>Something is measured, and nothing says what happens when it is bad.</summary>
+/// <summary>Something is measured, and no step asks for the result.</summary>
 public sealed class ReadingWithoutConsequence : IProcedureRule
 {
     public static RuleInfo Info { get; } = new("reading-without-consequence", "Steps", Severity.Fault);
@@ -27,8 +27,8 @@ public sealed class ReadingWithoutConsequence : IProcedureRule
                 findings.Add(
                     Info,
                     name.At,
-                    $"{name.Value} is {Done(fact.Word)} in step {step.Number} of {scope.Procedure.Id.Value}, but nothing says what happens when it is {Bad(results)}.",
-                    "A bad reading that changes nothing is written down, and the work goes on over it.",
+                    $"{name.Value} is {Done(fact.Word)} in step {step.Number} of {scope.Procedure.Id.Value}, and no step asks whether it is {Bad(results)}.",
+                    "A bad result that no step asks for stops nobody: it is written down, and the work goes on over it.",
                     PutRight(name.Value, results));
             }
     }
@@ -53,9 +53,7 @@ public sealed class ReadingWithoutConsequence : IProcedureRule
     [
         .. scope.Procedure.ThingsAskedFor(),
         // whoever performs it may act on it
-        .. scope.Library.Procedures
-            .Where(p => p.Uses.Any(u => u.Procedure.Value == scope.Procedure.Id.Value))
-            .SelectMany(p => p.ThingsAskedFor()),
+        .. scope.Callers().SelectMany(p => p.ThingsAskedFor()),
     ];
 
     private static string[] Results(Scope scope, string name)

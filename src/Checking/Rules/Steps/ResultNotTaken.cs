@@ -20,7 +20,7 @@ public sealed class ResultNotTaken : IProcedureRule
                 if (scope.TakenBy(name) is not { } verb)
                     continue;
                 // taken here, before, or brought along by the contract
-                if (scope.TakenUpTo(step).Contains(name) || scope.Procedure.Brought(name))
+                if (scope.TakenUpTo(step).Contains(name) || scope.Brought(name))
                     continue;
                 // once for each: the step that takes it is missing for all of them
                 if (!reported.Add(name))
