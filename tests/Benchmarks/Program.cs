@@ -2,7 +2,6 @@ using System.Diagnostics;
 using Markdig;
 using Witnessmark.Benchmarks;
 using Witnessmark.Compiler;
-using Witnessmark.Language.Text;
 using YamlDotNet.Core;
 
 // `check` over generated procedures, beside the bare cost of the two parsers on the same text. One process, one thread,
