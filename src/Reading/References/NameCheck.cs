@@ -23,8 +23,8 @@ internal sealed class NameCheck(NameBook book, Func<string, NameKind?> parameter
             Parameter(name, kinds, takes);
             return [];
         }
-        var found = book.Find(name.Value).ToImmutableArray();
-        var right = found.Where(d => (d.Kind & kinds) != 0).ToImmutableArray();
+        var found = book.Find(name.Value);
+        var right = found.RemoveAll(d => (d.Kind & kinds) == 0);
         if (right.IsEmpty)
             findings.Add(found.IsEmpty ? Unknown(name, kinds) : OtherKind(name, found, kinds, takes));
         return right;

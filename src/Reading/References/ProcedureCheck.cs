@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
@@ -11,15 +12,15 @@ internal sealed class ProcedureCheck
     private readonly Scope _scope;
     private readonly NameCheck _names;
 
-    private ProcedureCheck(Scope scope, FindingList findings)
+    private ProcedureCheck(Scope scope, NameShelf shelf, FindingList findings)
     {
         _scope = scope;
-        _names = new NameCheck(NameBook.Of(scope), name => scope.Parameter(name) is { } p ? PerformCheck.KindOf(p.Kind.Value) : null, findings);
+        _names = new NameCheck(shelf.BookOf(scope), name => scope.Parameter(name) is { } p ? PerformCheck.KindOf(p.Kind.Value) : null, findings);
     }
 
-    public static void Check(Scope scope, FindingList findings)
+    public static void Check(Scope scope, NameShelf shelf, FindingList findings)
     {
-        var check = new ProcedureCheck(scope, findings);
+        var check = new ProcedureCheck(scope, shelf, findings);
         check.FrontMatter();
         // without its machine every name would be unknown: one cause, one finding
         if (scope.Procedure.Machine is not null && scope.Machine is null)
@@ -66,23 +67,26 @@ internal sealed class ProcedureCheck
 
     private void Part(ProcedurePart part)
     {
+        var slugs = new Lazy<ImmutableArray<string>>(() => [.. part.Steps.Select(s => s.Slug)]);
+        ImmutableArray<string> ofPart = [.. Loops(part.Facts)];
         Facts(part.Facts, []);
         foreach (var section in part.Sections)
         {
-            Facts(section.Facts, Loops(part.Facts));
+            ImmutableArray<string> ofSection = [.. ofPart, .. Loops(section.Facts)];
+            Facts(section.Facts, ofPart);
             foreach (var message in section.Messages)
                 Hazard(message);
             foreach (var step in section.Steps)
             {
                 foreach (var message in step.Messages)
                     Hazard(message);
-                Facts(step.Facts, [.. Loops(part.Facts), .. Loops(section.Facts), .. Loops(step.Facts)]);
-                StepNames(part, step);
+                Facts(step.Facts, [.. ofSection, .. Loops(step.Facts)]);
+                StepNames(step, slugs);
             }
         }
     }
 
-    private static string[] Loops(IEnumerable<Fact> facts) => [.. facts.Select(f => f.Value).OfType<Loop>().Select(l => l.Kind.Value)];
+    private static IEnumerable<string> Loops(ImmutableArray<Fact> facts) => facts.Select(f => f.Value).OfType<Loop>().Select(l => l.Kind.Value);
 
     private void Facts(IEnumerable<Fact> facts, IReadOnlyCollection<string> loops)
     {
@@ -98,21 +102,22 @@ internal sealed class ProcedureCheck
     }
 
     /// <summary><c>again-from</c> and <c>checks</c> name a step of the same part.</summary>
-    private void StepNames(ProcedurePart part, Step step)
+    private void StepNames(Step step, Lazy<ImmutableArray<string>> slugs)
     {
-        var slugs = part.Steps.Select(s => s.Slug).ToList();
-        var named = step.Facts.Select(f => (f.Word, f.Value) switch
-        {
-            (FactWord.Checks, NameList { Names: [var one, ..] }) => one,
-            (FactWord.AgainFrom, AgainFrom again) => again.Step,
-            _ => (Located<string>?)null,
-        });
-        foreach (var name in named.OfType<Located<string>>().Where(n => !slugs.Contains(n.Value)))
-            _names.Findings.Add(
-                StepFaults.NameUnknown,
-                name.At,
-                $"No step of this part is named `{name.Value}`.",
-                "Whoever follows the sheet would look for a step that is not there.",
-                NearMiss.Of(name.Value, slugs) is { } near ? $"Did you mean `{near}`?" : "Write the step's name in lower case with hyphens, without its last stop.");
+        foreach (var fact in step.Facts)
+            if (NamedStep(fact) is { } name && !slugs.Value.Contains(name.Value))
+                _names.Findings.Add(
+                    StepFaults.NameUnknown,
+                    name.At,
+                    $"No step of this part is named `{name.Value}`.",
+                    "Whoever follows the sheet would look for a step that is not there.",
+                    NearMiss.Of(name.Value, slugs.Value) is { } near ? $"Did you mean `{near}`?" : "Write the step's name in lower case with hyphens, without its last stop.");
     }
+
+    private static Located<string>? NamedStep(Fact fact) => (fact.Word, fact.Value) switch
+    {
+        (FactWord.Checks, NameList { Names: [var one, ..] }) => one,
+        (FactWord.AgainFrom, AgainFrom again) => again.Step,
+        _ => null,
+    };
 }

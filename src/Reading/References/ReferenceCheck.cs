@@ -11,9 +11,10 @@ public static class ReferenceCheck
 {
     public static void Check(Library library, FindingList findings)
     {
+        var shelf = new NameShelf(library);
         foreach (var machine in library.Machines)
-            SheetCheck.Check(machine, library, findings);
+            SheetCheck.Check(machine, shelf, findings);
         foreach (var procedure in library.Procedures)
-            ProcedureCheck.Check(library.ScopeOf(procedure), findings);
+            ProcedureCheck.Check(library.ScopeOf(procedure), shelf, findings);
     }
 }

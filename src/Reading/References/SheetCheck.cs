@@ -7,9 +7,9 @@ namespace Witnessmark.Reading.References;
 /// <summary>Holds the names that a data sheet uses against those that it declares.</summary>
 internal static class SheetCheck
 {
-    public static void Check(Machine machine, Library library, FindingList findings)
+    public static void Check(Machine machine, NameShelf shelf, FindingList findings)
     {
-        var names = new NameCheck(NameBook.Of(machine, library), _ => null, findings);
+        var names = new NameCheck(shelf.BookOf(machine), _ => null, findings);
         var conditions = new ConditionCheck(names, new PlaceCheck(names, []));
         foreach (var state in machine.States)
         {
