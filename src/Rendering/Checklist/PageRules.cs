@@ -54,7 +54,8 @@ internal static class PageRules
         if (context.Scope.Library.Workshop.Help is { } help)
             yield return $"{words.Help}: {help.Value}";
         yield return words.StandingNotice;
-        yield return $"{words.SheetsDisagree} {words.Printed} {context.Identity.PrintedAt} · {words.Forms} {context.Identity.ShortTemplateHash}";
+        var printed = context.Identity.PrintedAt is { Length: > 0 } at ? $"{words.Printed} {at} · " : "";
+        yield return $"{words.SheetsDisagree} {printed}{words.Forms} {context.Identity.ShortTemplateHash}";
     }
 
     public static string Code(SheetContext context) => Qr.Draw("code", context.Identity.CodeText, CodeSize);

@@ -6,7 +6,7 @@ namespace Witnessmark.Rendering.Checklist;
 /// <param name="Hash">64 hexadecimal digits; the first 12 are printed.</param>
 /// <param name="SetMark">Three characters of the copy, from the register; null: a specimen that was not issued.</param>
 /// <param name="Unit">Null: a box to write it in. The same for serial and place.</param>
-/// <param name="PrintedAt">Time of printing as it is to stand there.</param>
+/// <param name="PrintedAt">Time of printing as it is to stand there; empty on a specimen.</param>
 /// <param name="TemplateHash">64 hexadecimal digits: which templates and figures made the print.</param>
 public sealed record SheetIdentity(
     string Procedure,

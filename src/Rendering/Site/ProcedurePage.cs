@@ -33,7 +33,7 @@ internal static class ProcedurePage
         Add("Hash", data.Hashes.GetValueOrDefault(procedure.Id.Value));
         Add("For", Wording.AppliesTo(procedure));
         Add("Crew", Wording.Crew(procedure));
-        Add("Time", Wording.TotalTime(procedure));
+        Add("Time", Wording.TotalTime(scope));
         Add("Tools", string.Join(", ", scope.ToolLists.Select(t => t.Title?.Value ?? t.Id.Value)));
         Add("Basis", procedure.Basis?.Value);
         Add("Approved", string.Join("; ", procedure.Approvals.Select(a => $"{a.By?.Value}, {a.Role?.Value}, {a.Date?.Value}")));

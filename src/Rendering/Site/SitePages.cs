@@ -61,7 +61,7 @@ public static class SitePages
         ["hash"] = data.Hashes.GetValueOrDefault(procedure.Id.Value, ""),
         ["for"] = Wording.AppliesTo(procedure),
         ["steps"] = procedure.Steps.Count(),
-        ["time"] = Wording.TotalTime(procedure),
+        ["time"] = Wording.TotalTime(data.Library.ScopeOf(procedure)),
         ["sheets"] = new ScriptArray(data.Sheets.GetValueOrDefault(procedure.Id.Value, []).Select(s => new ScriptObject { ["says"] = s.Says, ["path"] = s.Path })),
     };
 }

@@ -1,6 +1,7 @@
-using System.Globalization;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Quantities;
+using Witnessmark.Records.Sheets;
+using Witnessmark.Rendering.Checklist;
 using Witnessmark.Rendering.Checklist.InWords;
 
 namespace Witnessmark.Rendering.Site;
@@ -26,18 +27,9 @@ internal static class Wording
         return string.Join("; ", new[] { procedure.Machine?.Value.ToUpperInvariant() ?? "", serials, positions }.Where(t => t.Length > 0));
     }
 
-    /// <summary>Sum of the steps' times, without what is performed from other procedures; empty when none is written.</summary>
-    public static string TotalTime(Procedure procedure)
-    {
-        decimal least = 0, most = 0;
-        foreach (var duration in procedure.Steps.Select(s => s.Value<Duration>(FactWord.Time)).OfType<Duration>())
-        {
-            var minutes = UnitTable.Get("min");
-            least += (duration.Range.Low ?? duration.Range.High)!.Value.Value.In(minutes).Number;
-            most += (duration.Range.High ?? duration.Range.Low)!.Value.Value.In(minutes).Number;
-        }
-        return most == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"{least:0} to {most:0} min");
-    }
+    /// <summary>The sum that its sheet prints, with what it performs; of all its parts. Empty when no time is written.</summary>
+    public static string TotalTime(Scope scope) => new QuantityWords(Words.English).Sum(
+        [.. scope.Procedure.Parts.SelectMany(p => SheetPlanner.Plan(scope, p.Name?.Value).Sections).SelectMany(s => s.Steps).SelectMany(SheetContext.Durations)]);
 
     /// <summary>Declared names as people read them: <c>lock-pins = all engaged</c> is "lock pins = all engaged". Tags (TW-340, WB-60) stay as they are stamped.</summary>
     public static string Spaced(string text) => string.Join(' ', text.Split(' ').Select(w => w.Length == 1 ? w : Names.Shown(w)));
