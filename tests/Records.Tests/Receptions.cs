@@ -77,6 +77,6 @@ public sealed class Receptions
     {
         // the day's hash and mark are not approved text
         var text = string.Concat(result.Findings.Select(new FindingText("", Ink.None).Long)).Replace(Demo.Hash.Short12, "{hash}", StringComparison.Ordinal);
-        return $"{result.State.ToString().ToUpperInvariant()}: {result.Given} of {result.Asked} entries are whole.\n\n{text}";
+        return text + ReceptionText.Verdict(result) + "\n";
     }
 }

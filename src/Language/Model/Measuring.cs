@@ -40,6 +40,9 @@ public sealed record ReadingItem(Located<string> Id, DataNode Node) : IItem
 
     public bool IsLook => LookFor is not null;
 
+    /// <summary>Its limits are of a difference between readings: a spread of 1 °C is 1.8 °F, not 34.</summary>
+    public bool JudgesDifference => Judge?.Value == "spread";
+
     /// <summary>Names of the results it can have.</summary>
     public IEnumerable<string> Results => IsLook ? Verdicts.Select(v => v.Value) : Bands.Select(b => b.Name.Value);
 }

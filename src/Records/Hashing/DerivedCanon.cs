@@ -18,7 +18,7 @@ internal static class DerivedCanon
 
     private static Canon Of(Ask ask) => Canon.Map(("key", Canon.Text(ask.Key)), ("worked", ask switch
     {
-        ReadingAsk a => Canon.Map(("pieces", Canon.Words(a.Pieces)), ("points", Canon.Maybe(a.Points)), ("accept", Range(a.Accept))),
+        ReadingAsk a => Canon.Map(("pieces", Canon.Words(a.Pieces)), ("points", Canon.Maybe(a.Points)), ("accept", Range(a.Accept, a.Reading.JudgesDifference))),
         WorkedAsk a => Canon.Map(("accept", Range(a.Accept))),
         CountAsk a => Canon.Map(("expected", Canon.Maybe(a.Expected))),
         StackAsk a => Canon.Words(a.Cells.Select(c => $"{c.Label} {(c.Outer ? "outer" : "inner")} {c.FacedTo}")),
@@ -36,8 +36,8 @@ internal static class DerivedCanon
         ("dial", Both(setting.Dial)),
         ("at-bolt", Both(setting.AtBolt)));
 
-    private static Canon? Range(QuantityRange? range) => range is { } r
-        ? Canon.Map(("range", QuantityCanon.Of(r)), ("beside", DualUnits.Beside(r) is { } b ? QuantityCanon.Of(b) : null))
+    private static Canon? Range(QuantityRange? range, bool difference = false) => range is { } r
+        ? Canon.Map(("range", QuantityCanon.Of(r)), ("beside", DualUnits.Beside(r, difference) is { } b ? QuantityCanon.Of(b) : null))
         : null;
 
     private static Canon Both(Quantity quantity) =>

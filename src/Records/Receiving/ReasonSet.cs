@@ -38,6 +38,7 @@ public static class ReasonSet
         Reason.Of<ReadingsTooFew>(),
         Reason.Of<ReadingsTooMany>(),
         Reason.Of<ReadingsIdentical>(),
+        Reason.Of<ReadingsCopied>(),
         Reason.Of<DigitsTooMany>(),
         Reason.Of<DigitsLeftOff>(),
         Reason.Of<WorkedValueDiffers>(),

@@ -37,7 +37,7 @@ internal sealed class FactRows(Scope scope, Library library)
         if (reading.LookFor is { } look)
             yield return $"look for: {look.Value}";
         foreach (var band in reading.Bands)
-            yield return $"{Wording.Spaced(band.Name.Value)}: {Wording.Both(band.Range.Value)}";
+            yield return $"{Wording.Spaced(band.Name.Value)}: {Wording.Both(band.Range.Value, reading.JudgesDifference)}";
         if (reading.Outside is { } outside)
             yield return $"outside: {outside.Value}";
     }

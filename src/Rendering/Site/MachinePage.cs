@@ -62,7 +62,7 @@ internal static class MachinePage
             [Wording.Spaced(p.Id.Value), p.Mark?.Value ?? "", $"{p.Count?.Value}", Of(p.Thickness), Of(p.WornAt), p.Spline?.Value ?? "", p.Replace?.Value ?? p.Reuse?.Value ?? ""]));
         Add("Readings", ["Reading", "Of", "Points", "Judged by", "Limits", "Outside"], machine.Readings.Select(r => (string[])
             [Wording.Spaced(r.Id.Value), Wording.Spaced(r.Of?.Value ?? ""), $"{r.Points?.Value ?? 1}", r.Judge?.Value ?? "each",
-                string.Join("; ", r.Bands.Select(b => $"{Wording.Spaced(b.Name.Value)} {Wording.Both(b.Range.Value)}")), r.Outside?.Value ?? ""]));
+                string.Join("; ", r.Bands.Select(b => $"{Wording.Spaced(b.Name.Value)} {Wording.Both(b.Range.Value, r.JudgesDifference)}")), r.Outside?.Value ?? ""]));
         Add("Worked-out values", ["Value", "Formula", "Outside"], machine.Values.Select(v => (string[])
             [Wording.Spaced(v.Id.Value), Wording.Spaced(v.Formula?.Value ?? ""), v.Outside?.Value ?? ""]));
         Add("Devices that must come out again", ["Device", "Tags", "Blocks", "Wording"], machine.Devices.Select(d => (string[])

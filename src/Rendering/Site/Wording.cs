@@ -38,7 +38,7 @@ internal static class Wording
         string.Join(", ", procedure.Crew.Select(c => c.Number.Value == 1 ? c.Role.Value : $"{c.Number.Value} {c.Role.Value}"));
 
     /// <summary><c>4.92 to 5.08 mm (0.1938 to 0.2000 in)</c></summary>
-    public static string Both(QuantityRange range) => DualUnits.Beside(range) is { } beside ? $"{range} ({beside})" : range.ToString();
+    public static string Both(QuantityRange range, bool difference = false) => DualUnits.Beside(range, difference) is { } beside ? $"{range} ({beside})" : range.ToString();
 
     public static string Both(Toleranced value) => DualUnits.Beside(value) is { } beside ? $"{value} ({beside})" : value.ToString();
 

@@ -20,7 +20,7 @@ internal static class ReadingGrid
         {
             ["caption"] = Names.Shown(ask.Key),
             ["named"] = named,
-            ["limits"] = ask.Accept is { } accept ? context.Quantities.Of(accept, judge) : null,
+            ["limits"] = ask.Accept is { } accept ? context.Quantities.Of(accept, judge, ask.Reading.JudgesDifference) : null,
             ["unit"] = ask.Accept is null ? UnitOf(ask) : "",
             ["single"] = ask.Pieces.Length == 1,
             ["dot"] = Box.Dot(ask.Reading),

@@ -7,8 +7,8 @@ namespace Witnessmark.Rendering.Checklist.InWords;
 /// <summary>Numbers as they are printed: the native unit large, the other one small beside it.</summary>
 internal sealed record QuantityWords(Words Words)
 {
-    public ScriptObject Of(QuantityRange range, string label = "") =>
-        Pair(Text(range), DualUnits.Beside(range) is { } beside ? Text(beside) : "", label);
+    public ScriptObject Of(QuantityRange range, string label = "", bool difference = false) =>
+        Pair(Text(range), DualUnits.Beside(range, difference) is { } beside ? Text(beside) : "", label);
 
     public ScriptObject Of(Quantity quantity, string label = "") =>
         Pair(quantity.ToString(), DualUnits.Beside(quantity)?.ToString() ?? "", label);
