@@ -102,6 +102,19 @@ public sealed record Step(
     /// <summary>The stable name within its section: <c>tighten-the-ring-bolts</c>.</summary>
     public string Slug => StepName.Slug(Name.Value);
 
+    /// <summary>The name as it prints before its text: with the stop that the author wrote, or a full stop when nothing follows.</summary>
+    public string NameWithStop
+    {
+        get
+        {
+            var content = Name.At.Source.Content;
+            var behind = Name.At.Span.End < content.Length ? content[Name.At.Span.End] : ' ';
+            if (behind is '.' or ',' or ';' or ':')
+                return Name.Value + behind;
+            return Text.IsEmpty && Name.Value is [.., var last] && char.IsLetterOrDigit(last) ? Name.Value + "." : Name.Value;
+        }
+    }
+
     public Fact? Find(FactWord word)
     {
         foreach (var fact in Facts)

@@ -24,7 +24,7 @@ internal static class StepRow
             ["number"] = step.Code.Plain,
             ["check"] = step.Code.CheckDigit,
             ["who"] = Who(step, usualDoers),
-            ["name"] = Name(step),
+            ["name"] = step.Fills.In(step.Step.NameWithStop),
             ["text"] = SheetContext.Text(step.Step.Text, step.Fills),
             ["remarks"] = Data.List(step.Step.Remarks.Select(r => SheetContext.Text(r, step.Fills))),
             ["prose"] = SheetContext.Blocks(step.Step.Blocks, step.Fills),
@@ -98,15 +98,5 @@ internal static class StepRow
     {
         var doers = step.Place.Doers;
         return doers.IsEmpty || doers.SequenceEqual(usual) ? "" : string.Join(" + ", doers);
-    }
-
-    // a name is kept without its last stop; on paper it stands as the author wrote it, and a sentence ends
-    private static string Name(SheetStep step)
-    {
-        var (value, at) = step.Step.Name;
-        var content = at.Source.Content;
-        var behind = at.Span.End < content.Length ? content[at.Span.End] : ' ';
-        var stop = behind is '.' or ',' or ';' or ':' ? behind.ToString() : step.Step.Text.IsEmpty && value.Length > 0 && char.IsLetterOrDigit(value[^1]) ? "." : "";
-        return step.Fills.In(value) + stop;
     }
 }

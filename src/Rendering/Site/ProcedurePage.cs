@@ -1,6 +1,7 @@
 using Scriban.Runtime;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
+using Witnessmark.Rendering.Checklist.InWords;
 using Witnessmark.Rendering.Html;
 
 namespace Witnessmark.Rendering.Site;
@@ -66,7 +67,7 @@ internal static class ProcedurePage
         ["steps"] = new ScriptArray(section.Steps.Select(s => new ScriptObject
         {
             ["number"] = s.Number,
-            ["name"] = s.Name.Value,
+            ["name"] = s.NameWithStop,
             ["text"] = ProseHtml.Inlines(s.Text),
             ["messages"] = Messages(s.Messages),
             ["facts"] = rows.Of(s.Facts, new StepInPlace(procedure, part, section, s, [])),
@@ -81,7 +82,7 @@ internal static class ProcedurePage
         ["word"] = m.Word.Value,
         ["kind"] = m.Signal?.ToString().ToLowerInvariant() ?? "unknown",
         ["alert"] = m.Signal is not (null or SignalWord.Notice),
-        ["nature"] = m.Nature.Value,
+        ["nature"] = Names.Capital(m.Nature.Value),
         ["rest"] = ProseHtml.Inlines(m.Rest),
         ["avoid"] = new ScriptArray(m.Avoid.Select(a => ProseHtml.Inlines(a))),
     }));
