@@ -7,10 +7,12 @@ public sealed record Surroundings(TextWriter Out, TextWriter Error, Func<DateTim
     public static Surroundings OfThisProcess()
     {
         Console.OutputEncoding = new System.Text.UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
-        var coloured = !Console.IsOutputRedirected && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"))
-            && Environment.GetEnvironmentVariable("TERM") != "dumb";
+        var coloured = WantsColour(Console.IsOutputRedirected, Environment.GetEnvironmentVariable("NO_COLOR"), Environment.GetEnvironmentVariable("TERM"));
         return new Surroundings(Console.Out, Console.Error, () => DateTimeOffset.Now, Environment.CurrentDirectory, coloured);
     }
+
+    /// <summary>Only on a terminal that can, and never where NO_COLOR is set to anything.</summary>
+    public static bool WantsColour(bool redirected, string? noColour, string? terminal) => !redirected && string.IsNullOrEmpty(noColour) && terminal != "dumb";
 
     public string FullPath(string path) => Path.GetFullPath(path, Folder);
 }

@@ -1,0 +1,38 @@
+using Witnessmark.Harness;
+
+namespace Witnessmark.Cli.Tests;
+
+public sealed class CommandLineTests
+{
+    [Fact]
+    public void A_fault_of_ours_is_told_as_ours_and_ends_with_three()
+    {
+        using var screen = new StringWriter();
+        var around = new Surroundings(screen, screen, () => throw new InvalidOperationException("the clock is gone"), Repo.Root, Coloured: false);
+        Assert.Equal(3, CommandLine.Run(["issue", "WB-40", "--unit", "14", "--serial", "0417", "--place", "CL", "--by", "RK"], around));
+        Assert.StartsWith("witnessmark itself has failed; nothing was written.", screen.ToString(), StringComparison.Ordinal);
+        Assert.Contains("the clock is gone", screen.ToString(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(false, null, "xterm", true)]
+    [InlineData(false, "", "xterm", true)]
+    [InlineData(false, "1", "xterm", false)]
+    [InlineData(true, null, "xterm", false)]
+    [InlineData(false, null, "dumb", false)]
+    public void Colour_is_for_terminals_that_want_it(bool redirected, string? noColour, string? terminal, bool coloured) =>
+        Assert.Equal(coloured, Surroundings.WantsColour(redirected, noColour, terminal));
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Colour_changes_nothing_but_colour(bool coloured)
+    {
+        using var screen = new StringWriter();
+        var around = new Surroundings(screen, screen, () => DateTimeOffset.UnixEpoch, Repo.Path("tests", "Rules.Tests"), coloured);
+        CommandLine.Run(["check", Repo.Path("tests", "Reading.Tests", "Trial")], around);
+        var text = screen.ToString();
+        Assert.Equal(coloured, text.Contains('\u001b', StringComparison.Ordinal));
+        Assert.Contains("FOUND", text, StringComparison.Ordinal);
+    }
+}
