@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Witnessmark.Language.Model;
 
 namespace Witnessmark.Checking.Wording;
@@ -5,19 +6,27 @@ namespace Witnessmark.Checking.Wording;
 /// <summary>Where a procedure asks for something.</summary>
 internal static class Conditions
 {
+    private static readonly Once<Procedure, ImmutableArray<Fact>> Written =
+        new(p => [.. p.Parts.SelectMany(part => part.Facts.Concat(part.Sections.SelectMany(s => s.Facts.Concat(s.Steps.SelectMany(t => t.Facts)))))]);
+
+    private static readonly Once<Procedure, HashSet<string>> AskedFor =
+        new(p => p.AllFacts().SelectMany(States).Select(c => c.Thing.Value).ToHashSet(StringComparer.Ordinal));
+
     /// <summary>Every fact, of headings and of steps, in the order written.</summary>
-    public static IEnumerable<Fact> AllFacts(this Procedure procedure) =>
-        procedure.Parts.SelectMany(p => p.Facts.Concat(p.Sections.SelectMany(s => s.Facts.Concat(s.Steps.SelectMany(t => t.Facts)))));
+    public static ImmutableArray<Fact> AllFacts(this Procedure procedure) => Written.Of(procedure);
 
     /// <summary>Names of all things that a condition of the procedure asks for.</summary>
-    public static IEnumerable<string> ThingsAskedFor(this Procedure procedure) =>
-        procedure.AllFacts().SelectMany(In).SelectMany(c => c.All).OfType<StateClause>().Select(c => c.Thing.Value);
+    public static IReadOnlySet<string> ThingsAskedFor(this Procedure procedure) => AskedFor.Of(procedure);
 
     /// <summary>What the contracts of all parts say at their start or end.</summary>
     public static IEnumerable<StateClause> At(Procedure procedure, FactWord word) =>
-        procedure.Parts.SelectMany(p => p.Facts).Where(f => f.Word == word).SelectMany(In).SelectMany(c => c.All).OfType<StateClause>();
+        procedure.Parts.SelectMany(p => p.Facts).Where(f => f.Word == word).SelectMany(States);
 
-    public static IEnumerable<Condition> In(Fact fact) => fact.Value switch
+    /// <summary>The states that a fact asks for.</summary>
+    public static IEnumerable<StateClause> States(Fact fact) =>
+        In(fact) is { IsEmpty: false } conditions ? conditions.SelectMany(c => c.All).OfType<StateClause>() : [];
+
+    public static ImmutableArray<Condition> In(Fact fact) => fact.Value switch
     {
         ConditionValue value => [value.Condition],
         OutcomeValue outcome => outcome.When,

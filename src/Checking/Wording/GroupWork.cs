@@ -24,15 +24,19 @@ internal sealed record GroupWork(ProcedurePart Part, FastenerGroup Group, string
 
     public string Name => AtPlace is null ? Group.Id.Value : $"{Group.Id.Value} at {AtPlace}";
 
-    public static IEnumerable<GroupWork> In(Scope scope)
+    private static readonly Once<Scope, ImmutableArray<GroupWork>> InScope = new(s => [.. Find(s)]);
+
+    public static ImmutableArray<GroupWork> In(Scope scope) => InScope.Of(scope);
+
+    private static IEnumerable<GroupWork> Find(Scope scope)
     {
         foreach (var part in scope.Procedure.Parts)
         {
-            var handled = part.Walk(scope.Procedure).SelectMany(p => p.Step.Amounts().Select(a => (Place: p, a.Fact.Word, a.Amount)));
+            var handled = scope.Procedure.Amounts().Where(a => ReferenceEquals(a.Place.Part, part));
             foreach (var work in handled.GroupBy(h => (h.Amount.Thing.Value, h.Amount.AtPlace?.Value)))
                 if (scope.Fasteners(work.Key.Item1) is { Count: { } count } group)
                 {
-                    var handlings = work.Select(w => new Handling(w.Place, w.Word, w.Amount, w.Amount.Count?.Value ?? count.Value));
+                    var handlings = work.Select(w => new Handling(w.Place, w.Fact.Word, w.Amount, w.Amount.Count?.Value ?? count.Value));
                     yield return new GroupWork(part, group, work.Key.Item2, count.Value, [.. handlings]);
                 }
         }

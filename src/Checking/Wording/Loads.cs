@@ -24,8 +24,8 @@ internal static class Loads
 
     /// <summary>Whether the contract of a part speaks of what hangs on the hook.</summary>
     public static bool OnHook(ProcedurePart part, FactWord word) =>
-        part.Facts.Where(f => f.Word == word).SelectMany(Conditions.In).SelectMany(c => c.All)
-            .OfType<StateClause>().Any(c => c.Thing.Value == Hook && c.Values.Any(v => v.Value != "none"));
+        part.Facts.Where(f => f.Word == word).SelectMany(Conditions.States)
+            .Any(c => c.Thing.Value == Hook && c.Values.Any(v => v.Value != "none"));
 
     /// <summary>Whether a step lifts or lands a load, or performs what does, or what nobody can see here.</summary>
     public static bool Handles(Scope scope, Step step, FactWord verb, string load) =>

@@ -19,8 +19,12 @@ internal sealed record MessageReach(
 {
     public bool IsLate => Reached.IsEmpty && !Missed.IsEmpty;
 
+    private static readonly Once<Scope, ImmutableArray<MessageReach>> InScope = new(s => [.. Find(s)]);
+
     /// <summary>Messages whose hazard says what work meets it.</summary>
-    public static IEnumerable<MessageReach> Of(Scope scope)
+    public static ImmutableArray<MessageReach> Of(Scope scope) => InScope.Of(scope);
+
+    private static IEnumerable<MessageReach> Find(Scope scope)
     {
         foreach (var part in scope.Procedure.Parts)
         {
@@ -59,23 +63,41 @@ internal sealed record MessageReach(
 
 internal static class HazardWork
 {
-    /// <summary>Hazards that say what work meets them.</summary>
-    public static IEnumerable<Hazard> MetByWork(this Scope scope) =>
-        scope.Procedure.Hazards.Concat(scope.Machine?.Hazards ?? Items<Hazard>.None).Where(h => !h.MetBy.IsEmpty).DistinctBy(h => h.Id.Value);
+    private static readonly Once<Scope, ImmutableArray<(Hazard Hazard, Meeting Meeting)>> InScope = new(s => [.. Find(s)]);
+
+    /// <summary>Every step that meets a hazard, hazard by hazard.</summary>
+    public static ImmutableArray<(Hazard Hazard, Meeting Meeting)> HazardsMet(this Scope scope) => InScope.Of(scope);
 
     public static bool Warns(this StepInPlace place, Hazard hazard) => place.MessagesInForce.Any(m => m.Hazard?.Value == hazard.Id.Value);
 
     /// <summary>The fact by which a step meets a hazard, or null.</summary>
-    public static Fact? In(Scope scope, Step step, Hazard hazard) =>
-        step.Facts.FirstOrDefault(f => hazard.MetBy.Any(w => Does(scope, f, w.Value)));
+    public static Fact? In(Scope scope, Step step, Hazard hazard)
+    {
+        foreach (var fact in step.Facts)
+            foreach (var work in hazard.MetBy)
+                if (Does(scope, fact, work.Value))
+                    return fact;
+        return null;
+    }
+
+    private static IEnumerable<(Hazard Hazard, Meeting Meeting)> Find(Scope scope)
+    {
+        foreach (var hazard in scope.Procedure.Hazards.Concat(scope.Machine?.Hazards ?? Items<Hazard>.None).Where(h => !h.MetBy.IsEmpty).DistinctBy(h => h.Id.Value))
+            foreach (var place in scope.Procedure.Walk())
+                if (In(scope, place.Step, hazard) is { } work)
+                    yield return (hazard, new Meeting(place, work));
+    }
 
     private static bool Does(Scope scope, Fact fact, MeetingWork work)
     {
         // a common part that is given the group does the tightening
         if (fact.Value is PerformValue perform)
-            return work.Verb == FactWord.Tighten && perform.Arguments.Any(a => a.Value.Value == work.Thing.Value);
-        return fact.Word == work.Verb && Things(fact.Value).Any(t => t == work.Thing.Value || scope.Device(t)?.Id.Value == work.Thing.Value);
+            return work.Verb == FactWord.Tighten && perform.Arguments.Select(a => a.Value.Value).Contains(work.Thing.Value);
+        return fact.Word == work.Verb && Handles(scope, fact, work.Thing.Value);
     }
+
+    private static bool Handles(Scope scope, Fact fact, string thing) =>
+        Things(fact.Value).Any(t => t == thing || scope.Device(t)?.Id.Value == thing);
 
     private static IEnumerable<string> Things(FactValue value) => value switch
     {

@@ -17,7 +17,9 @@ internal static class QuantitiesInText
 
     private static readonly int LongestUnit = UnitTable.Spellings.Max(s => s.Length);
 
-    public static IEnumerable<FoundQuantity> Find(string text)
+    public static IEnumerable<FoundQuantity> Find(string text) => text.AsSpan().ContainsAnyInRange('0', '9') ? WithUnits(text) : [];
+
+    private static IEnumerable<FoundQuantity> WithUnits(string text)
     {
         FoundNumber? before = null;
         foreach (var number in Numbers(text))
@@ -67,7 +69,7 @@ internal static class QuantitiesInText
             var end = start + length;
             if (end < text.Length && char.IsLetterOrDigit(text[end]) && char.IsLetterOrDigit(text[end - 1]))
                 continue;
-            if (UnitTable.Find(text[start..end]) is { } unit && !IsWord(text, start, end))
+            if (UnitTable.Find(text.AsSpan(start, length)) is { } unit && !IsWord(text, start, end))
                 return (unit, end);
         }
         return null;

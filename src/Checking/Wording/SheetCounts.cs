@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
 
@@ -7,8 +8,13 @@ namespace Witnessmark.Checking.Wording;
 /// <param name="At">Where that is written.</param>
 internal readonly record struct SheetCount(int Number, Location At);
 
+/// <summary>An amount that a step handles, and the fact that says so.</summary>
+internal readonly record struct HandledAmount(StepInPlace Place, Fact Fact, Amount Amount);
+
 internal static class SheetCounts
 {
+    private static readonly Once<Procedure, ImmutableArray<HandledAmount>> InProcedure = new(p => [.. Find(p)]);
+
     /// <summary>
     /// What the data sheet says, or null where it says nothing. A group that stands at each of several places has its
     /// count there: without a place in the step nobody knows how many are meant.
@@ -27,7 +33,14 @@ internal static class SheetCounts
             : null;
     }
 
-    /// <summary>Every amount of a step that handles things, with its fact.</summary>
-    public static IEnumerable<(Fact Fact, Amount Amount)> Amounts(this Step step) =>
-        step.Facts.Where(f => f.Word.HandlesThings() && f.Value is Amounts).SelectMany(f => ((Amounts)f.Value).All.Select(a => (f, a)));
+    /// <summary>Every amount of the steps that handle things, with its fact.</summary>
+    public static ImmutableArray<HandledAmount> Amounts(this Procedure procedure) => InProcedure.Of(procedure);
+
+    private static IEnumerable<HandledAmount> Find(Procedure procedure)
+    {
+        foreach (var (place, fact) in procedure.StepFacts())
+            if (fact.Word.HandlesThings() && fact.Value is Amounts amounts)
+                foreach (var amount in amounts.All)
+                    yield return new HandledAmount(place, fact, amount);
+    }
 }

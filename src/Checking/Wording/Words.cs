@@ -1,3 +1,5 @@
+using System.Collections.Frozen;
+
 namespace Witnessmark.Checking.Wording;
 
 /// <summary>The closed word lists that rules read with. A word is added here, with a case file that shows why.</summary>
@@ -54,18 +56,19 @@ internal static class Words
         "manos", "dedo", "pies", "piel", "brazo", "pierna", "revent", "incend", "fuego", "perd", "pérdida", "dobl", "ciz", "sobrecal", "fall", "inyec", "atasc", "agarrot",
     ];
 
-    /// <summary>Words that turn a step into another one and look much the same on oily paper. One line, one set.</summary>
-    public static readonly string[] OppositesEnglish =
-    [
+    /// <summary>Words that turn a step into another one and look much the same on oily paper, each with the mark of its set.</summary>
+    public static readonly FrozenDictionary<string, string> OppositesEnglish = Sets(
         "left right", "front rear back", "in out", "on off", "up down", "before after", "first second third last next", "clockwise anticlockwise counterclockwise",
         "upper lower", "top bottom", "inner outer", "inside outside", "open close", "tighten loosen", "with without", "lock unlock",
-        "connect disconnect", "raise lower", "fit remove", "install remove", "high low", "full empty", "hot cold",
-    ];
+        "connect disconnect", "raise lower", "fit remove", "install remove", "high low", "full empty", "hot cold");
 
-    public static readonly string[] OppositesSpanish =
-    [
+    public static readonly FrozenDictionary<string, string> OppositesSpanish = Sets(
         "izquierda derecha", "izquierdo derecho", "delantera trasera", "delantero trasero", "antes después", "primero segundo último", "primera segunda última",
         "superior inferior", "arriba abajo", "interior exterior", "dentro fuera", "abra cierre", "abrir cerrar", "apriete afloje", "apretar aflojar",
-        "con sin", "conecte desconecte", "conectar desconectar", "horario antihorario", "monte desmonte", "suba baje", "alto bajo", "alta baja",
-    ];
+        "con sin", "conecte desconecte", "conectar desconectar", "horario antihorario", "monte desmonte", "suba baje", "alto bajo", "alta baja");
+
+    private static FrozenDictionary<string, string> Sets(params string[] sets) => sets
+        .SelectMany((set, number) => set.Split(' ').Select(word => (word, mark: $"<{number}>")))
+        .DistinctBy(w => w.word)
+        .ToFrozenDictionary(w => w.word, w => w.mark, StringComparer.Ordinal);
 }

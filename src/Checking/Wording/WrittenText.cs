@@ -7,41 +7,45 @@ namespace Witnessmark.Checking.Wording;
 /// <summary>Written words without their Markdown, that still know where each letter stands.</summary>
 internal sealed class WrittenText
 {
-    private readonly ImmutableArray<(int Start, string Text, Location At)> _runs;
+    private readonly ImmutableArray<Inline> _text;
 
-    private WrittenText(ImmutableArray<(int Start, string Text, Location At)> runs)
+    private WrittenText(ImmutableArray<Inline> text)
     {
-        _runs = runs;
-        Text = string.Concat(runs.Select(r => r.Text));
+        _text = text;
+        Text = text.Plain();
     }
 
     public string Text { get; }
 
-    public static WrittenText Of(Located<string> text) => new([(0, text.Value, text.At)]);
+    public static WrittenText Of(Located<string> text) => new([new PlainText(text.Value, text.At)]);
 
-    public static WrittenText Of(ImmutableArray<Inline> text)
-    {
-        var runs = ImmutableArray.CreateBuilder<(int, string, Location)>();
-        var start = 0;
-        foreach (var (words, at) in text.SelectMany(Leaves))
-        {
-            runs.Add((start, words, at));
-            start += words.Length;
-        }
-        return new WrittenText(runs.ToImmutable());
-    }
+    public static WrittenText Of(ImmutableArray<Inline> text) => new(text);
 
     /// <summary>Where a part of the text stands; the whole run when signs were taken out of it.</summary>
     public Location Place(int start, int end)
     {
-        var first = _runs.Last(r => r.Start <= start);
-        var last = _runs.Last(r => r.Start < Math.Max(end, 1));
+        var runs = Runs();
+        var first = runs.Last(r => r.Start <= start);
+        var last = runs.Last(r => r.Start < Math.Max(end, 1));
         var from = IsExact(first) ? first.At.Span.Start + start - first.Start : first.At.Span.Start;
         var to = IsExact(last) ? last.At.Span.Start + end - last.Start : last.At.Span.End;
         return first.At.Source.At(from, to);
     }
 
     private static bool IsExact((int Start, string Text, Location At) run) => run.At.Span.Length == run.Text.Length;
+
+    /// <summary>The words piece by piece, each with where it begins in the text. Only findings ask for them.</summary>
+    private List<(int Start, string Text, Location At)> Runs()
+    {
+        var runs = new List<(int, string, Location)>();
+        var start = 0;
+        foreach (var (words, at) in _text.SelectMany(Leaves))
+        {
+            runs.Add((start, words, at));
+            start += words.Length;
+        }
+        return runs;
+    }
 
     private static IEnumerable<(string Words, Location At)> Leaves(Inline inline) => inline switch
     {

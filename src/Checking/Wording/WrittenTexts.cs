@@ -1,11 +1,15 @@
 using System.Collections.Immutable;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Text;
 
 namespace Witnessmark.Checking.Wording;
 
 /// <summary>All that people read in a procedure, piece by piece.</summary>
 internal static class WrittenTexts
 {
+    private static readonly Once<Procedure, ImmutableArray<SafetyMessage>> InProcedure =
+        new(p => [.. p.Parts.SelectMany(part => part.Sections).SelectMany(s => s.Messages.Concat(s.Steps.SelectMany(t => t.Messages)))]);
+
     public static IEnumerable<WrittenText> Of(Procedure procedure)
     {
         foreach (var text in Of(procedure.Introduction))
@@ -15,21 +19,24 @@ internal static class WrittenTexts
                 yield return text;
     }
 
-    public static IEnumerable<WrittenText> Of(Step step) =>
-    [
-        WrittenText.Of(step.Name),
-        WrittenText.Of(step.Text),
-        .. step.Remarks.Select(WrittenText.Of),
-        .. Of(step.Blocks),
-        .. step.Facts.SelectMany(Spoken),
-    ];
+    public static IEnumerable<WrittenText> Of(Step step)
+    {
+        yield return WrittenText.Of(step.Name);
+        yield return WrittenText.Of(step.Text);
+        foreach (var remark in step.Remarks)
+            yield return WrittenText.Of(remark);
+        foreach (var text in Of(step.Blocks))
+            yield return text;
+        foreach (var fact in step.Facts)
+            if (Spoken(fact) is { } spoken)
+                yield return WrittenText.Of(spoken);
+    }
 
     public static IEnumerable<WrittenText> Of(SafetyMessage message) =>
         [WrittenText.Of(message.Nature), WrittenText.Of(message.Rest), .. message.Avoid.Select(WrittenText.Of)];
 
     /// <summary>Every message with the section that it stands in.</summary>
-    public static IEnumerable<SafetyMessage> Messages(this Procedure procedure) =>
-        procedure.Parts.SelectMany(p => p.Sections).SelectMany(s => s.Messages.Concat(s.Steps.SelectMany(t => t.Messages)));
+    public static ImmutableArray<SafetyMessage> Messages(this Procedure procedure) => InProcedure.Of(procedure);
 
     private static IEnumerable<WrittenText> Of(Section section) =>
     [
@@ -38,7 +45,7 @@ internal static class WrittenTexts
         .. section.Steps.SelectMany(s => s.Messages.SelectMany(Of).Concat(Of(s))),
     ];
 
-    private static IEnumerable<WrittenText> Of(ImmutableArray<Block> blocks) => blocks.SelectMany(b => b switch
+    private static IEnumerable<WrittenText> Of(ImmutableArray<Block> blocks) => blocks.IsEmpty ? [] : blocks.SelectMany(b => b switch
     {
         Paragraph p => [WrittenText.Of(p.Text)],
         BulletList l => l.Bullets.Select(WrittenText.Of),
@@ -46,10 +53,10 @@ internal static class WrittenTexts
         _ => [],
     });
 
-    private static IEnumerable<WrittenText> Spoken(Fact fact) => fact.Value switch
+    private static Located<string>? Spoken(Fact fact) => fact.Value switch
     {
-        SpokenWords words => [WrittenText.Of(words.Text)],
-        ConditionValue { Otherwise: { } otherwise } => [WrittenText.Of(otherwise)],
-        _ => [],
+        SpokenWords words => words.Text,
+        ConditionValue condition => condition.Otherwise,
+        _ => null,
     };
 }

@@ -103,7 +103,7 @@ internal sealed class FormulaTokens
         _at += RunOf(char.IsWhiteSpace);
         var run = _text.Substring(_at, RunOf(c => !char.IsWhiteSpace(c) && c is not ('(' or ')' or '+' or '×' or '*')));
         for (var length = run.Length; length > 0; length = run.LastIndexOf('/', length - 1))
-            if (UnitTable.Find(run[..length]) is { } unit)
+            if (UnitTable.Find(run.AsSpan(..length)) is { } unit)
             {
                 _at += length;
                 return unit;

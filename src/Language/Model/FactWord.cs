@@ -101,6 +101,15 @@ public static class FactWords
 
     public static string Spelled(this FactWord word) => ByWord[word].Spelling;
 
+    /// <summary>The first fact that begins with the word, or null.</summary>
+    public static Fact? Find(this ImmutableArray<Fact> facts, FactWord word)
+    {
+        foreach (var fact in facts)
+            if (fact.Word == word)
+                return fact;
+        return null;
+    }
+
     /// <summary>Verbs that handle an amount of something.</summary>
     public static bool HandlesThings(this FactWord word) => word is >= FactWord.Remove and <= FactWord.Count;
 }

@@ -52,7 +52,7 @@ public sealed record Procedure(SourceText Source, Located<string> Id, DataNode N
     /// <summary>At least one; a procedure without <c># Part:</c> has one without a name.</summary>
     public ImmutableArray<ProcedurePart> Parts { get; init; } = [];
 
-    public IEnumerable<Step> Steps => Parts.SelectMany(p => p.Sections).SelectMany(s => s.Steps);
+    public IEnumerable<Step> Steps => Parts.SelectMany(p => p.Steps);
 
     public ProcedurePart? Part(string name) => Parts.FirstOrDefault(p => p.Name?.Value == name);
 }
@@ -115,13 +115,7 @@ public sealed record Step(
         }
     }
 
-    public Fact? Find(FactWord word)
-    {
-        foreach (var fact in Facts)
-            if (fact.Word == word)
-                return fact;
-        return null;
-    }
+    public Fact? Find(FactWord word) => Facts.Find(word);
 
     public IEnumerable<Fact> All(FactWord word) => Facts.Where(f => f.Word == word);
 
@@ -149,14 +143,15 @@ public static class StepName
     /// <summary>Letters and digits in lower case, everything else one hyphen. Negation and side words stay in: they are what a name says.</summary>
     public static string Slug(string name)
     {
-        var slug = new System.Text.StringBuilder(name.Length);
-        foreach (var c in name.Normalize(System.Text.NormalizationForm.FormC).ToLowerInvariant())
+        var slug = name.Normalize(System.Text.NormalizationForm.FormC).ToLowerInvariant().ToCharArray();
+        var length = 0;
+        foreach (var c in slug)
         {
             if (char.IsLetterOrDigit(c))
-                slug.Append(c);
-            else if (slug.Length > 0 && slug[^1] != '-')
-                slug.Append('-');
+                slug[length++] = c;
+            else if (length > 0 && slug[length - 1] != '-')
+                slug[length++] = '-';
         }
-        return slug.ToString().TrimEnd('-');
+        return new string(slug, 0, length).TrimEnd('-');
     }
 }

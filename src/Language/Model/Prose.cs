@@ -38,7 +38,12 @@ public sealed record CodeBlock(string Info, string Text, Location At) : Block(At
 public static class ProseText
 {
     /// <summary>The words alone.</summary>
-    public static string Plain(this ImmutableArray<Inline> text) => string.Concat(text.Select(Plain));
+    public static string Plain(this ImmutableArray<Inline> text) => text switch
+    {
+        [] => "",
+        [var single] => Plain(single),
+        _ => string.Concat(text.Select(Plain)),
+    };
 
     private static string Plain(Inline inline) => inline switch
     {

@@ -7,23 +7,31 @@ namespace Witnessmark.Language.Model;
 public sealed record StepInPlace(Procedure Procedure, ProcedurePart Part, Section Section, Step Step, ImmutableArray<SafetyMessage> MessagesInForce)
 {
     /// <summary>The step's own fact, or the one of its section, or of its part: the nearest wins.</summary>
-    public Fact? Effective(FactWord word) =>
-        Step.Find(word) ?? Section.Facts.FirstOrDefault(f => f.Word == word) ?? Part.Facts.FirstOrDefault(f => f.Word == word);
+    public Fact? Effective(FactWord word) => Step.Find(word) ?? Section.Facts.Find(word) ?? Part.Facts.Find(word);
 
     /// <summary>Roles that do the step.</summary>
     public ImmutableArray<string> Doers =>
         Effective(FactWord.By)?.Value is NameList by ? [.. by.Names.Select(n => n.Value)] : [];
 }
 
+/// <summary>A fact of a step, and the step in its place.</summary>
+public readonly record struct StepFact(StepInPlace Place, Fact Fact)
+{
+    public Step Step => Place.Step;
+}
+
 public static class StepWalk
 {
+    private static readonly Once<Procedure, ImmutableArray<StepInPlace>> Walked = new(p => [.. p.Parts.SelectMany(part => part.Walk(p))]);
+
+    private static readonly Once<Procedure, ImmutableArray<StepFact>> WithFacts =
+        new(p => [.. p.Walk().SelectMany(place => place.Step.Facts, (place, fact) => new StepFact(place, fact))]);
+
     /// <summary>All steps in the order printed.</summary>
-    public static IEnumerable<StepInPlace> Walk(this Procedure procedure)
-    {
-        foreach (var part in procedure.Parts)
-            foreach (var step in part.Walk(procedure))
-                yield return step;
-    }
+    public static ImmutableArray<StepInPlace> Walk(this Procedure procedure) => Walked.Of(procedure);
+
+    /// <summary>All facts of all steps in the order printed; those under headings are not among them.</summary>
+    public static ImmutableArray<StepFact> StepFacts(this Procedure procedure) => WithFacts.Of(procedure);
 
     public static IEnumerable<StepInPlace> Walk(this ProcedurePart part, Procedure procedure)
     {

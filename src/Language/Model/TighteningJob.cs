@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Witnessmark.Language.Text;
 
 namespace Witnessmark.Language.Model;
@@ -9,18 +10,21 @@ public sealed record TighteningJob(StepInPlace Step, FastenerGroup Group, Wrench
 
 public static class TighteningJobs
 {
+    private static readonly Once<Scope, ImmutableArray<TighteningJob>> InScope = new(s => [.. Find(s)]);
+
     /// <summary>Every tightening whose group is known, in order.</summary>
-    public static IEnumerable<TighteningJob> Tightenings(this Scope scope)
+    public static ImmutableArray<TighteningJob> Tightenings(this Scope scope) => InScope.Of(scope);
+
+    private static IEnumerable<TighteningJob> Find(Scope scope)
     {
-        foreach (var place in scope.Procedure.Walk())
-            foreach (var fact in place.Step.Facts)
-            {
-                if (fact is { Word: FactWord.Tighten, Value: Amounts amounts })
-                    foreach (var job in Own(scope, place, amounts))
-                        yield return job;
-                if (fact.Value is PerformValue perform && Through(scope, place, perform, fact.Text.At) is { } performed)
-                    yield return performed;
-            }
+        foreach (var (place, fact) in scope.Procedure.StepFacts())
+        {
+            if (fact is { Word: FactWord.Tighten, Value: Amounts amounts })
+                foreach (var job in Own(scope, place, amounts))
+                    yield return job;
+            if (fact.Value is PerformValue perform && Through(scope, place, perform, fact.Text.At) is { } performed)
+                yield return performed;
+        }
     }
 
     private static IEnumerable<TighteningJob> Own(Scope scope, StepInPlace place, Amounts amounts)

@@ -94,7 +94,7 @@ internal sealed class QuantityScanner(string text, bool ranges = false)
         if (Failed || UnitWords.StopsAt(text, start))
             return null;
         foreach (var end in UnitWords.Ends(text, start).Take(WordsOfLongestUnit).Reverse())
-            if (UnitTable.Find(text[start..end]) is { } unit)
+            if (UnitTable.Find(text.AsSpan(start..end)) is { } unit)
             {
                 Position = end;
                 return new WrittenUnit(unit, new TextSpan(start, end));

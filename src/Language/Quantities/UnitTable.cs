@@ -126,11 +126,12 @@ public static class UnitTable
         .ToFrozenDictionary(p => p.Spelling, p => p.Unit, StringComparer.Ordinal);
 
     /// <summary>The unit that a spelling stands for, or null. Dots, dashes, micro signs and blanks that look alike are one.</summary>
-    public static Unit? Find(string spelling)
+    public static Unit? Find(ReadOnlySpan<char> spelling)
     {
-        if (BySpelling.TryGetValue(spelling, out var unit))
+        var spellings = BySpelling.GetAlternateLookup<ReadOnlySpan<char>>();
+        if (spellings.TryGetValue(spelling, out var unit))
             return unit;
-        return BySpelling.GetValueOrDefault(Fold(spelling));
+        return IsFolded(spelling) ? null : BySpelling.GetValueOrDefault(Fold(spelling.ToString()));
     }
 
     /// <summary>A unit that is known to be in the table.</summary>
@@ -142,6 +143,15 @@ public static class UnitTable
 
     /// <summary>What a word may stand for that means several units, or null. It is never read as one of them.</summary>
     public static string? Choices(string written) => written is "ton" or "tons" ? "t, short ton or long ton" : null;
+
+    /// <summary>Whether there is certainly nothing to fold.</summary>
+    private static bool IsFolded(ReadOnlySpan<char> spelling)
+    {
+        foreach (var c in spelling)
+            if (c == ' ' || Plain(c) != c)
+                return false;
+        return true;
+    }
 
     private static string Fold(string spelling) =>
         string.Join(' ', string.Concat(spelling.Select(Plain)).Split(' ', StringSplitOptions.RemoveEmptyEntries));

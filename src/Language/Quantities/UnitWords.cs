@@ -24,7 +24,7 @@ internal static class UnitWords
     }
 
     /// <summary>Whether the word here is a unit by itself, as is <c>1/min</c>.</summary>
-    public static bool StartsAt(string text, int at) => at < text.Length && UnitTable.Find(text[at..Ends(text, at).First()]) is not null;
+    public static bool StartsAt(string text, int at) => at < text.Length && UnitTable.Find(text.AsSpan(at..Ends(text, at).First())) is not null;
 
     public static int PhraseEnd(string text, int start) => Ends(text, start).Last();
 

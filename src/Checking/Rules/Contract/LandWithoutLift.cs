@@ -18,7 +18,7 @@ public sealed class LandWithoutLift : IProcedureRule
                 if (step.Find(FactWord.Land) is not { } land || Loads.Named(land) is not { } load)
                     continue;
                 // lifted before, or by what is performed there
-                if (part.Steps.Where(s => s.Number <= step.Number).Any(s => Loads.Handles(scope, s, FactWord.Lift, load.Value)))
+                if (UpTo(part, step).Any(s => Loads.Handles(scope, s, FactWord.Lift, load.Value)))
                     continue;
                 // taken over on the hook, by contract
                 if (Loads.OnHook(part, FactWord.StartsWith))
@@ -31,4 +31,6 @@ public sealed class LandWithoutLift : IProcedureRule
                     $"Add a step with `lift: {load.Value}` before it. If it hangs from the start, say so: `starts-with: load-on-hook = {load.Value}`.");
             }
     }
+
+    private static IEnumerable<Step> UpTo(ProcedurePart part, Step step) => part.Steps.Where(s => s.Number <= step.Number);
 }

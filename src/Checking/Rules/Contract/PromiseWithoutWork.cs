@@ -21,7 +21,7 @@ public sealed class PromiseWithoutWork : IProcedureRule
                 if (Clauses(part, FactWord.StartsWith).Any(s => IsSame(s, promise)))
                     continue;
                 // some step, or what it performs, brings it about
-                if (part.Steps.SelectMany(s => s.Facts).Any(f => BringsAbout(scope, f, promise)))
+                if (IsBroughtAbout(scope, part, promise))
                     continue;
                 findings.Add(
                     Info,
@@ -40,20 +40,26 @@ public sealed class PromiseWithoutWork : IProcedureRule
     }
 
     private static IEnumerable<StateClause> Clauses(ProcedurePart part, FactWord word) =>
-        part.Facts.Where(f => f.Word == word).SelectMany(Conditions.In).SelectMany(c => c.All)
-            .OfType<StateClause>().Where(c => !c.Negated && !c.Values.IsEmpty);
+        part.Facts.Where(f => f.Word == word).SelectMany(Conditions.States)
+            .Where(c => !c.Negated && !c.Values.IsEmpty);
 
     private static bool IsSame(StateClause start, StateClause end) =>
         start.Thing.Value == end.Thing.Value && start.AtPlace?.Value == end.AtPlace?.Value
         && start.Values.All(v => end.Values.Any(e => e.Value == v.Value));
 
-    private static bool BringsAbout(Scope scope, Fact fact, StateClause promise)
+    private static bool IsBroughtAbout(Scope scope, ProcedurePart part, StateClause promise)
+    {
+        var verbs = promise.Values.Select(v => ImpliedStates.Verbs(v.Value)).ToList();
+        return part.Steps.SelectMany(s => s.Facts).Any(f => BringsAbout(scope, f, promise, verbs));
+    }
+
+    private static bool BringsAbout(Scope scope, Fact fact, StateClause promise, List<FactWord[]?> verbs)
     {
         if (fact.Value is LeftState left)
             return left.States.Any(s => s.Thing.Value == promise.Thing.Value);
         if (fact.Value is PerformValue perform)
             return Performs(scope, perform, promise);
-        return promise.Values.Any(v => ImpliedStates.Verbs(v.Value) is not { } verbs || verbs.Contains(fact.Word))
+        return verbs.Exists(v => v is null || v.Contains(fact.Word))
             && ImpliedStates.Things(scope, fact).Contains(promise.Thing.Value);
     }
 

@@ -11,22 +11,21 @@ public sealed class AmountOver : IProcedureRule
 
     public static void Check(Scope scope, FindingList findings)
     {
-        foreach (var step in scope.Procedure.Steps)
-            foreach (var (fact, amount) in step.Amounts())
-            {
-                // all of it; and a count that is off is said by count-disagrees
-                if (amount.Count is not { } number || fact.Word == FactWord.Count)
-                    continue;
-                var most = amount.OutOf?.Value ?? scope.CountOf(amount)?.Number;
-                // no more than there is
-                if (most is null || number.Value <= most)
-                    continue;
-                findings.Add(
-                    Info,
-                    number.At,
-                    $"{Say.Step(scope.Procedure, step)} asks for {number.Value} of {amount.Thing.Value}; there are {most}.",
-                    "Somebody will look for the part that does not exist, or take one that belongs somewhere else.",
-                    $"Write the number that this step handles, {most} or fewer.");
-            }
+        foreach (var (place, fact, amount) in scope.Procedure.Amounts())
+        {
+            // all of it; and a count that is off is said by count-disagrees
+            if (amount.Count is not { } number || fact.Word == FactWord.Count)
+                continue;
+            var most = amount.OutOf?.Value ?? scope.CountOf(amount)?.Number;
+            // no more than there is
+            if (most is null || number.Value <= most)
+                continue;
+            findings.Add(
+                Info,
+                number.At,
+                $"{Say.Step(place)} asks for {number.Value} of {amount.Thing.Value}; there are {most}.",
+                "Somebody will look for the part that does not exist, or take one that belongs somewhere else.",
+                $"Write the number that this step handles, {most} or fewer.");
+        }
     }
 }

@@ -11,22 +11,21 @@ public sealed class AmountTotalWrong : IProcedureRule
 
     public static void Check(Scope scope, FindingList findings)
     {
-        foreach (var step in scope.Procedure.Steps)
-            foreach (var (_, amount) in step.Amounts())
-            {
-                // no total written, or nothing to hold it against
-                if (amount.OutOf is not { } total || scope.CountOf(amount) is not { } sheet)
-                    continue;
-                // the same total
-                if (total.Value == sheet.Number)
-                    continue;
-                findings.Add(
-                    Info,
-                    total.At,
-                    $"{Say.Step(scope.Procedure, step)} says {amount.Count?.Value} of {total.Value}; {amount.Thing.Value} has {sheet.Number} in the data sheet.",
-                    "The total tells the hand when it has all of them. Counted to the wrong total, one bolt stays on the bench and nobody misses it.",
-                    $"Write `{amount.Thing.Value} {amount.Count?.Value} of {sheet.Number}`. If the machine has {total.Value}, correct the data sheet.",
-                    new FurtherPlace(sheet.At, $"the data sheet has {sheet.Number}"));
-            }
+        foreach (var (place, _, amount) in scope.Procedure.Amounts())
+        {
+            // no total written, or nothing to hold it against
+            if (amount.OutOf is not { } total || scope.CountOf(amount) is not { } sheet)
+                continue;
+            // the same total
+            if (total.Value == sheet.Number)
+                continue;
+            findings.Add(
+                Info,
+                total.At,
+                $"{Say.Step(place)} says {amount.Count?.Value} of {total.Value}; {amount.Thing.Value} has {sheet.Number} in the data sheet.",
+                "The total tells the hand when it has all of them. Counted to the wrong total, one bolt stays on the bench and nobody misses it.",
+                $"Write `{amount.Thing.Value} {amount.Count?.Value} of {sheet.Number}`. If the machine has {total.Value}, correct the data sheet.",
+                new FurtherPlace(sheet.At, $"the data sheet has {sheet.Number}"));
+        }
     }
 }

@@ -15,20 +15,16 @@ public sealed class HazardWithoutMessage : IProcedureRule
             .Where(r => r.IsLate)
             .SelectMany(r => r.Missed.Select(m => (m.Place.Step, r.Hazard.Id.Value)))
             .ToHashSet();
-        foreach (var hazard in scope.MetByWork())
-            foreach (var place in scope.Procedure.Walk())
-            {
-                // the step does not meet it
-                if (HazardWork.In(scope, place.Step, hazard) is not { } work)
-                    continue;
-                // warned of
-                if (place.Warns(hazard))
-                    continue;
-                // the message is there and stands too late: message-late says so
-                if (late.Contains((place.Step, hazard.Id.Value)))
-                    continue;
-                Report(place, hazard, work, scope, findings);
-            }
+        foreach (var (hazard, (place, work)) in scope.HazardsMet())
+        {
+            // warned of
+            if (place.Warns(hazard))
+                continue;
+            // the message is there and stands too late: message-late says so
+            if (late.Contains((place.Step, hazard.Id.Value)))
+                continue;
+            Report(place, hazard, work, scope, findings);
+        }
     }
 
     private static void Report(StepInPlace place, Hazard hazard, Fact work, Scope scope, FindingList findings)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
@@ -10,18 +11,20 @@ public sealed class NumberOnlyInMessage : IProcedureRule
 {
     public static RuleInfo Info { get; } = new("number-only-in-message", "Messages", Severity.Fault);
 
+    private static readonly Once<DataNode, ImmutableArray<FoundQuantity>> InSheet = new(n => [.. Texts(n).SelectMany(QuantitiesInText.Find)]);
+
+    private static readonly Once<Procedure, ImmutableArray<FoundQuantity>> InSteps = new(p => [.. Texts(p).SelectMany(QuantitiesInText.Find)]);
+
     public static void Check(Scope scope, FindingList findings)
     {
-        List<FoundQuantity>? said = null;
         foreach (var text in scope.Procedure.Messages().SelectMany(WrittenTexts.Of))
             foreach (var number in QuantitiesInText.Find(text.Text))
             {
                 // torque-in-prose says it
                 if (number.Quantity.Unit.Kind == "torque")
                     continue;
-                said ??= [.. Said(scope).SelectMany(QuantitiesInText.Find)];
                 // the sheet, a limit or a step says it too
-                if (said.Any(s => s.Quantity.Unit.SameKindAs(number.Quantity.Unit) && s.Quantity.CompareTo(number.Quantity) == 0))
+                if (Said(scope).Any(s => s.Quantity.Unit.SameKindAs(number.Quantity.Unit) && s.Quantity.CompareTo(number.Quantity) == 0))
                     continue;
                 findings.Add(
                     Info,
@@ -32,14 +35,20 @@ public sealed class NumberOnlyInMessage : IProcedureRule
             }
     }
 
-    private static IEnumerable<string> Said(Scope scope) =>
+    private static IEnumerable<FoundQuantity> Said(Scope scope) => Sheets(scope).SelectMany(n => InSheet.Of(n)).Concat(InSteps.Of(scope.Procedure));
+
+    private static IEnumerable<DataNode> Sheets(Scope scope) =>
     [
-        .. Texts(scope.Library.Workshop.Node),
-        .. scope.Machine is { } machine ? Texts(machine.Node) : [],
-        .. scope.ToolLists.SelectMany(t => Texts(t.Node)),
-        .. Texts(scope.Procedure.Node),
-        .. scope.Procedure.Steps.SelectMany(WrittenTexts.Of).Select(t => t.Text),
-        .. scope.Procedure.Steps.SelectMany(s => s.Facts).Select(f => f.Text.Value),
+        scope.Procedure.Node,
+        .. scope.Machine is { } machine ? [machine.Node] : ImmutableArray<DataNode>.Empty,
+        .. scope.ToolLists.Select(t => t.Node),
+        scope.Library.Workshop.Node,
+    ];
+
+    private static IEnumerable<string> Texts(Procedure procedure) =>
+    [
+        .. procedure.Steps.SelectMany(WrittenTexts.Of).Select(t => t.Text),
+        .. procedure.StepFacts().Select(f => f.Fact.Text.Value),
     ];
 
     private static IEnumerable<string> Texts(DataNode node) => node switch

@@ -11,7 +11,7 @@ public sealed class WeakerMessageFirst : IProcedureRule
     public static void Check(Scope scope, FindingList findings)
     {
         var sections = scope.Procedure.Parts.SelectMany(p => p.Sections);
-        foreach (var together in sections.SelectMany(s => s.Steps.Select(t => t.Messages).Prepend(s.Messages)))
+        foreach (var together in sections.SelectMany(s => s.Steps.Select(t => t.Messages).Prepend(s.Messages)).Where(m => m.Length > 1))
             foreach (var (first, second) in together.Zip(together.Skip(1)))
             {
                 // in order, or one of them is no signal word

@@ -11,7 +11,7 @@ public sealed class AnswerWithoutValue : IProcedureRule
 
     public static void Check(Scope scope, FindingList findings)
     {
-        foreach (var fact in scope.Procedure.Steps.SelectMany(s => s.Facts))
+        foreach (var (_, fact) in scope.Procedure.StepFacts())
         {
             // something called out, or no words at all
             if (fact is not { Word: FactWord.Answer or FactWord.Hold, Value: SpokenWords spoken })

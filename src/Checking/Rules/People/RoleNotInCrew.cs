@@ -15,12 +15,11 @@ public sealed class RoleNotInCrew : IProcedureRule
         // no crew written: nothing to hold it against
         if (crew.IsEmpty)
             return;
-        var parts = scope.Procedure.Parts;
-        var facts = parts.SelectMany(p => p.Facts.Concat(p.Sections.SelectMany(s => s.Facts.Concat(s.Steps.SelectMany(t => t.Facts)))));
-        foreach (var role in facts.SelectMany(Roles))
+        var there = crew.Select(c => c.Role.Value).ToHashSet(StringComparer.Ordinal);
+        foreach (var role in scope.Procedure.AllFacts().SelectMany(Roles))
         {
             // in the crew
-            if (crew.Any(c => c.Role.Value == role.Value))
+            if (there.Contains(role.Value))
                 continue;
             // a role that the workshop does not know: said with all other unknown names
             if (!scope.IsRole(role.Value))

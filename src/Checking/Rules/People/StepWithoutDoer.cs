@@ -14,7 +14,7 @@ public sealed class StepWithoutDoer : IProcedureRule
         foreach (var part in scope.Procedure.Parts)
         {
             // one finding a part: a line under its heading is enough
-            if (part.Walk(scope.Procedure).FirstOrDefault(NamesNobody) is not { } place)
+            if (scope.Procedure.Walk().FirstOrDefault(p => ReferenceEquals(p.Part, part) && NamesNobody(p)) is not { } place)
                 continue;
             findings.Add(
                 Info,

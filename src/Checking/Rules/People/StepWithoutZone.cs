@@ -11,27 +11,21 @@ public sealed class StepWithoutZone : IProcedureRule
 
     public static void Check(Scope scope, FindingList findings)
     {
-        foreach (var hazard in scope.MetByWork())
+        foreach (var (hazard, (place, work)) in scope.HazardsMet())
         {
             // it can hurt anywhere
             if (hazard.Zone is not { } zone)
                 continue;
-            foreach (var place in scope.Procedure.Walk())
-            {
-                // the step does not meet it
-                if (HazardWork.In(scope, place.Step, hazard) is not { } work)
-                    continue;
-                // it says where people are
-                if (place.Effective(FactWord.Zone) is not null)
-                    continue;
-                findings.Add(
-                    Info,
-                    work.At,
-                    $"{Say.Step(place)} meets {hazard.Id.Value} in the zone {zone.Value}, and does not say where people are.",
-                    "What may not move while somebody is there can be held against the steps only when they say who is where.",
-                    $"Add `zone: {zone.Value}` to the step or under its heading, or `zone: none` when nobody is in any zone.",
-                    new FurtherPlace(zone.At, $"{hazard.Id.Value} is met here"));
-            }
+            // it says where people are
+            if (place.Effective(FactWord.Zone) is not null)
+                continue;
+            findings.Add(
+                Info,
+                work.At,
+                $"{Say.Step(place)} meets {hazard.Id.Value} in the zone {zone.Value}, and does not say where people are.",
+                "What may not move while somebody is there can be held against the steps only when they say who is where.",
+                $"Add `zone: {zone.Value}` to the step or under its heading, or `zone: none` when nobody is in any zone.",
+                new FurtherPlace(zone.At, $"{hazard.Id.Value} is met here"));
         }
     }
 }

@@ -11,8 +11,8 @@ public sealed class VerifiedWithoutChecker : IProcedureRule
 
     public static void Check(Scope scope, FindingList findings)
     {
-        foreach (var place in scope.Procedure.Walk())
-            foreach (var state in place.Step.All(FactWord.Leaves).Select(f => f.Value).OfType<LeftState>().SelectMany(l => l.States))
+        foreach (var (place, fact) in scope.Procedure.StepFacts())
+            foreach (var state in fact.Value is LeftState left ? left.States : [])
             {
                 // another state than verified
                 if (!state.Values.Any(v => v.Value == "verified"))

@@ -11,25 +11,23 @@ public sealed class InputNotTaken : IProcedureRule
 
     public static void Check(Scope scope, FindingList findings)
     {
-        foreach (var step in scope.Procedure.Steps)
-            foreach (var name in step.Facts.Where(f => f.Word == FactWord.WorkOut).SelectMany(f => f.Taken()))
-            {
-                // no such value, or one without a formula
-                if (scope.Value(name.Value)?.Formula is not { } formula)
-                    continue;
-                var taken = scope.TakenUpTo(step);
-                string[] missing = [.. Inputs(scope, formula.Value).Where(i => !taken.Contains(i) && !scope.Brought(i))];
-                // all that goes into it is there
-                if (missing.Length == 0)
-                    continue;
-                findings.Add(
-                    Info,
-                    name.At,
-                    $"{Say.Step(scope.Procedure, step)} works out {name.Value} from {Say.And(missing)}, and no step up to there takes {(missing.Length == 1 ? "it" : "them")}.",
-                    "The boxes for it are not on the sheet. Somebody takes the number of the last job, or the one in the book.",
-                    $"Add a step before it with `measure: {missing[0]}`.",
-                    new FurtherPlace(formula.At, "the formula"));
-            }
+        foreach (var (place, name) in scope.Procedure.StepFacts().Where(f => f.Fact.Word == FactWord.WorkOut).SelectMany(f => f.Fact.Taken(), (f, n) => (f.Place, n)))
+        {
+            // no such value, or one without a formula
+            if (scope.Value(name.Value)?.Formula is not { } formula)
+                continue;
+            string[] missing = [.. Inputs(scope, formula.Value).Where(i => !scope.IsTakenUpTo(place.Step, i) && !scope.Brought(i))];
+            // all that goes into it is there
+            if (missing.Length == 0)
+                continue;
+            findings.Add(
+                Info,
+                name.At,
+                $"{Say.Step(place)} works out {name.Value} from {Say.And(missing)}, and no step up to there takes {(missing.Length == 1 ? "it" : "them")}.",
+                "The boxes for it are not on the sheet. Somebody takes the number of the last job, or the one in the book.",
+                $"Add a step before it with `measure: {missing[0]}`.",
+                new FurtherPlace(formula.At, "the formula"));
+        }
     }
 
     /// <summary>The readings that a formula names.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
@@ -12,14 +13,14 @@ public sealed class ReadingWithoutConsequence : IProcedureRule
     public static void Check(Scope scope, FindingList findings)
     {
         var asked = Asked(scope);
-        foreach (var step in scope.Procedure.Steps)
-            foreach (var (fact, name) in step.Facts.SelectMany(f => f.Taken().Select(n => (f, n))))
+        foreach (var (place, fact) in scope.Procedure.StepFacts())
+            foreach (var name in fact.Taken())
             {
                 // only written down, or no such thing
                 if (Results(scope, name.Value) is not { Length: > 0 } results)
                     continue;
                 // somebody acts on it
-                if (asked.Contains(name.Value))
+                if (asked.Any(a => a.Contains(name.Value)))
                     continue;
                 // it belongs to a test, and that one is looked after by itself
                 if (IsPartOfTest(scope, name.Value))
@@ -27,7 +28,7 @@ public sealed class ReadingWithoutConsequence : IProcedureRule
                 findings.Add(
                     Info,
                     name.At,
-                    $"{name.Value} is {Done(fact.Word)} in step {step.Number} of {scope.Procedure.Id.Value}, and no step asks whether it is {Bad(results)}.",
+                    $"{name.Value} is {Done(fact.Word)} in step {place.Step.Number} of {scope.Procedure.Id.Value}, and no step asks whether it is {Bad(results)}.",
                     "A bad result that no step asks for stops nobody: it is written down, and the work goes on over it.",
                     PutRight(name.Value, results));
             }
@@ -49,11 +50,11 @@ public sealed class ReadingWithoutConsequence : IProcedureRule
             ? $"Add `stop-if: {name} = {results[^1]}`, or decide on it."
             : $"Add `stop-if: {name} = …` with the results that must not go on (of {Say.And(results)}), or decide on it.";
 
-    private static HashSet<string> Asked(Scope scope) =>
+    private static ImmutableArray<IReadOnlySet<string>> Asked(Scope scope) =>
     [
-        .. scope.Procedure.ThingsAskedFor(),
+        scope.Procedure.ThingsAskedFor(),
         // whoever performs it may act on it
-        .. scope.Callers().SelectMany(p => p.ThingsAskedFor()),
+        .. scope.Callers().Select(p => p.ThingsAskedFor()),
     ];
 
     private static string[] Results(Scope scope, string name)
@@ -66,6 +67,6 @@ public sealed class ReadingWithoutConsequence : IProcedureRule
     }
 
     private static bool IsPartOfTest(Scope scope, string name) =>
-        scope.Procedure.Steps.SelectMany(s => s.Facts).SelectMany(f => f.Taken())
+        scope.Procedure.StepFacts().SelectMany(f => f.Fact.Taken())
             .Any(t => scope.Test(t.Value)?.Readings.Any(r => r.Value == name) == true);
 }

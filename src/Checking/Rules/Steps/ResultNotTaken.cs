@@ -12,15 +12,15 @@ public sealed class ResultNotTaken : IProcedureRule
     public static void Check(Scope scope, FindingList findings)
     {
         var reported = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var step in scope.Procedure.Steps)
-            foreach (var clause in step.Facts.SelectMany(Conditions.In).SelectMany(c => c.All).OfType<StateClause>())
+        foreach (var (place, fact) in scope.Procedure.StepFacts())
+            foreach (var clause in Conditions.States(fact))
             {
                 var name = clause.Thing.Value;
                 // a state of the machine, not something to be taken
                 if (scope.TakenBy(name) is not { } verb)
                     continue;
                 // taken here, before, or brought along by the contract
-                if (scope.TakenUpTo(step).Contains(name) || scope.Brought(name))
+                if (scope.IsTakenUpTo(place.Step, name) || scope.Brought(name))
                     continue;
                 // once for each: the step that takes it is missing for all of them
                 if (!reported.Add(name))
@@ -28,7 +28,7 @@ public sealed class ResultNotTaken : IProcedureRule
                 findings.Add(
                     Info,
                     clause.Thing.At,
-                    $"{Say.Step(scope.Procedure, step)} asks for {name}, and no step up to there takes it.",
+                    $"{Say.Step(place)} asks for {name}, and no step up to there takes it.",
                     "A question that nobody has measured for is answered from memory, and then the work goes on.",
                     $"Add `{verb.Spelled()}: {name}` to this step or to one before it.");
             }

@@ -11,9 +11,8 @@ public sealed class StepNameForbids : IProcedureRule
 
     public static void Check(Scope scope, FindingList findings)
     {
-        foreach (var step in scope.Procedure.Steps)
+        foreach (var (step, words) in scope.Procedure.StepNames())
         {
-            var words = step.Name.Value.Words();
             // something to do
             if (!Forbids(words, scope))
                 continue;

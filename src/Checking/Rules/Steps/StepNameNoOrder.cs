@@ -11,10 +11,10 @@ public sealed class StepNameNoOrder : IProcedureRule
 
     public static void Check(Scope scope, FindingList findings)
     {
-        foreach (var step in scope.Procedure.Steps)
+        foreach (var (step, words) in scope.Procedure.StepNames())
         {
             // no words: the reader speaks of that
-            if (step.Name.Value.Words() is not [var first, ..])
+            if (words is not [var first, ..])
                 continue;
             // an order, or at least nothing that is certainly none
             if (!Words.NotAnOrder.Has(first, scope) && !IsGoingOn(first, scope))

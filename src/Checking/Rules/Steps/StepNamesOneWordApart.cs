@@ -11,8 +11,7 @@ public sealed class StepNamesOneWordApart : IProcedureRule
 
     public static void Check(Scope scope, FindingList findings)
     {
-        var names = scope.Procedure.Steps.Select(s => (Step: s, Words: s.Name.Value.Words())).Where(n => n.Words.Length > 1).ToList();
-        var alike = names.GroupBy(n => Folded(n.Words, scope), StringComparer.Ordinal);
+        var alike = scope.Procedure.StepNames().Where(n => n.Words.Length > 1).GroupBy(n => Folded(n.Words, scope), StringComparer.Ordinal);
         foreach (var group in alike)
             foreach (var (step, words) in group.Skip(1))
             {
@@ -33,7 +32,7 @@ public sealed class StepNamesOneWordApart : IProcedureRule
         var sets = scope.IsSpanish() ? Words.OppositesSpanish : Words.OppositesEnglish;
         return string.Join(' ', words
             .Where((w, i) => i == 0 || !(Words.Forbidding.Has(w, scope) || w == "do"))
-            .Select(w => Array.FindIndex(sets, s => s.Split(' ').Contains(w)) is var set and >= 0 ? $"<{set}>" : w));
+            .Select(w => sets.GetValueOrDefault(w, w)));
     }
 
     private static string Difference(string[] first, string[] second)

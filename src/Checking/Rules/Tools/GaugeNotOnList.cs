@@ -17,6 +17,9 @@ public sealed class GaugeNotOnList : IProcedureRule
             return;
         foreach (var place in scope.Procedure.Walk())
         {
+            // nothing measured
+            if (place.Step.Find(FactWord.Measure) is null)
+                continue;
             // the step names a gauge of its own
             if (GaugeUse.Named(scope, place).Any())
                 continue;

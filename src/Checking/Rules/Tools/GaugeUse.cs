@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Witnessmark.Checking.Rules.Readings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
@@ -8,7 +9,11 @@ namespace Witnessmark.Checking.Rules.Tools;
 /// <param name="At">Where the gauge is named.</param>
 internal sealed record GaugeUse(StepInPlace Step, ReadingItem Reading, Gauge Gauge, Location At)
 {
-    public static IEnumerable<GaugeUse> In(Scope scope)
+    private static readonly Once<Scope, ImmutableArray<GaugeUse>> InScope = new(s => [.. All(s)]);
+
+    public static ImmutableArray<GaugeUse> In(Scope scope) => InScope.Of(scope);
+
+    private static IEnumerable<GaugeUse> All(Scope scope)
     {
         foreach (var place in scope.Procedure.Walk())
             foreach (var reading in Measured(scope, place))
@@ -18,10 +23,9 @@ internal sealed record GaugeUse(StepInPlace Step, ReadingItem Reading, Gauge Gau
 
     /// <summary>Readings with numbers that a step takes.</summary>
     public static IEnumerable<ReadingItem> Measured(Scope scope, StepInPlace place) =>
-        (place.Step.Value<NameList>(FactWord.Measure)?.Names ?? [])
-            .Select(n => scope.Reading(n.Value))
-            .OfType<ReadingItem>()
-            .Where(r => !r.IsLook);
+        place.Step.Value<NameList>(FactWord.Measure) is { } measured
+            ? measured.Names.Select(n => scope.Reading(n.Value)).OfType<ReadingItem>().Where(r => !r.IsLook)
+            : [];
 
     /// <summary>The gauges that a step names.</summary>
     public static IEnumerable<(Gauge Gauge, Location At)> Named(Scope scope, StepInPlace place)
