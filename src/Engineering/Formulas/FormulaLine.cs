@@ -1,3 +1,5 @@
+using Witnessmark.Language.Wording;
+
 namespace Witnessmark.Engineering.Formulas;
 
 /// <summary>A formula as it is printed: in words before anything is measured, with its numbers after.</summary>
@@ -5,7 +7,7 @@ internal static class FormulaLine
 {
     public static string InWords(FormulaNode node, Func<string, string?> title) => node switch
     {
-        Named named => named.Gathering.Words() + (title(named.Name) ?? named.Name.Replace('-', ' ')),
+        Named named => named.Gathering.Words() + (title(named.Name) ?? DeclaredName.Spoken(named.Name)),
         Constant { Unit: null } constant => Figures.Fixed(constant.Number, constant.Decimals),
         Constant constant => $"{Figures.Fixed(constant.Number, constant.Decimals)} {constant.Unit}",
         Negative negative => $"−{InWords(negative.Inner, title)}",

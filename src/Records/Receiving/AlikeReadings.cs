@@ -1,4 +1,5 @@
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Receiving;
@@ -9,7 +10,7 @@ internal sealed record AlikeReadings(Answer<ReadingAsk> Answer, int Count, decim
     /// <summary>Where the readings are written.</summary>
     public Location At => Answer.Value.At;
 
-    public string Found => $"All {Say.Number(Count)} readings of {Say.Name(Answer.Ask.Key)} are {Say.Number(Number)}.";
+    public string Found => $"All {Count} readings of {DeclaredName.Spoken(Answer.Ask.Key)} are {Say.Number(Number)}.";
 
     public static IEnumerable<AlikeReadings> In(Held held)
     {

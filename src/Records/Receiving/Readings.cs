@@ -1,5 +1,6 @@
 using Witnessmark.Language.Quantities;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Receiving;
@@ -24,5 +25,5 @@ internal static class Readings
         answer.Rows().Where(r => r.Unclear is null && r.Numbers.Length > 0 && r.Unit is not null && r.Unit == answer.Ask.Unit());
 
     /// <summary><c>disc thickness of D3</c>, or the name alone.</summary>
-    public static string Name(this Answer<ReadingAsk> answer, TypedRow row) => row.Piece.Length > 0 ? $"{Say.Name(answer.Ask.Key)} of {row.Piece}" : Say.Name(answer.Ask.Key);
+    public static string Name(this Answer<ReadingAsk> answer, TypedRow row) => row.Piece.Length > 0 ? $"{DeclaredName.Spoken(answer.Ask.Key)} of {row.Piece}" : DeclaredName.Spoken(answer.Ask.Key);
 }

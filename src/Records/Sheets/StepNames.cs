@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Records.Sheets;
 
@@ -44,7 +45,7 @@ internal sealed record StepNames(Scope Root, Scope Own, ImmutableDictionary<stri
         var given = perform.Arguments.DistinctBy(a => a.Name.Value).ToImmutableDictionary(a => a.Name.Value, a => Filled(a.Value.Value));
         var shown = perform.Arguments.DistinctBy(a => a.Name.Value).ToImmutableDictionary(
             a => a.Name.Value,
-            a => Wording.Shown(Filled(a.Value.Value)) + (a.AtPlace is { } at ? $" at {Filled(at.Value)}" : ""));
+            a => DeclaredName.Spoken(Filled(a.Value.Value)) + (a.AtPlace is { } at ? $" at {Filled(at.Value)}" : ""));
         return new StepNames(Root, new Scope(Root.Library, callee, Root.Machine), given, new Fills(shown));
     }
 

@@ -1,5 +1,6 @@
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Quantities;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Checklist.InWords;
 
@@ -30,9 +31,9 @@ internal static class ItemLines
         Both(load.Radius?.Value, words.Radius));
 
     private static string Space(FluidSpace space, bool into, Words words) => Joined(
-        space.Fluid is { } fluid ? Names.Shown(fluid.Value) : Names.Shown(space.Id.Value),
+        space.Fluid is { } fluid ? DeclaredName.Spoken(fluid.Value) : DeclaredName.Spoken(space.Id.Value),
         Both(space.Holds?.Value),
-        into && space.DrainsInto is { } container ? $"{words.Into} {Names.Shown(container.Value)}" : null,
+        into && space.DrainsInto is { } container ? $"{words.Into} {DeclaredName.Spoken(container.Value)}" : null,
         !into && space.FullWhen is { } full ? $"{words.FullWhen} {full.Value}" : null);
 
     private static string Test(TestItem test, Words words) => Joined(

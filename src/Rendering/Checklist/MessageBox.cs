@@ -1,7 +1,7 @@
 using Scriban.Runtime;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
-using Witnessmark.Rendering.Checklist.InWords;
 using Witnessmark.Rendering.Html;
 
 namespace Witnessmark.Rendering.Checklist;
@@ -17,7 +17,7 @@ internal static class MessageBox
             ["kind"] = signal.ToString().ToLowerInvariant(),
             ["triangle"] = signal != SignalWord.Notice,
             ["word"] = context.Words.Signal(signal),
-            ["nature"] = Names.Capital(fills.In(message.Nature.Value)),
+            ["nature"] = Say.Capital(fills.In(message.Nature.Value)),
             ["rest"] = SheetContext.Text(message.Rest, fills),
             ["avoid"] = Data.List(message.Avoid.Select(a => SheetContext.Text(a, fills))),
         };

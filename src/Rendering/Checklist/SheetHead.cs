@@ -1,9 +1,9 @@
 using System.Globalization;
 using Scriban.Runtime;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Checklist.Asks;
-using Witnessmark.Rendering.Checklist.InWords;
 using Witnessmark.Rendering.Html;
 
 namespace Witnessmark.Rendering.Checklist;
@@ -80,7 +80,7 @@ internal static class SheetHead
         Wrench { Range: { } range } => $"{name} ({range.Value})",
         Gauge { Range: { } range } => $"{name} ({range.Value})",
         LiftingGear { Rated: { } rated } => $"{name} ({rated.Value})",
-        _ => Names.Shown(name),
+        _ => DeclaredName.Spoken(name),
     };
 
     // what the print does not know is written by hand

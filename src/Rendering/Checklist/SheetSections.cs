@@ -2,9 +2,9 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Scriban.Runtime;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Checklist.Asks;
-using Witnessmark.Rendering.Checklist.InWords;
 using Witnessmark.Rendering.Html;
 
 namespace Witnessmark.Rendering.Checklist;
@@ -49,7 +49,7 @@ internal static class SheetSections
         return new ScriptObject
         {
             ["title"] = words.StillIn,
-            ["devices"] = Data.List(devices.Select(d => new ScriptObject { ["kind"] = Names.Shown(d.Kind.Id.Value), ["tags"] = string.Join(' ', d.Tags) })),
+            ["devices"] = Data.List(devices.Select(d => new ScriptObject { ["kind"] = DeclaredName.Spoken(d.Kind.Id.Value), ["tags"] = string.Join(' ', d.Tags) })),
             ["so"] = string.Join(' ', new[]
             {
                 blocks.Contains("engine-start") ? words.DoNotStart : "",

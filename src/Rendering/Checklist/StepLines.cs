@@ -1,9 +1,9 @@
 using System.Globalization;
 using Scriban.Runtime;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Checklist.Asks;
-using Witnessmark.Rendering.Checklist.InWords;
 
 namespace Witnessmark.Rendering.Checklist;
 
@@ -55,11 +55,11 @@ internal static class StepLines
         foreach (var stop in step.Step.All(FactWord.StopIf).Select(f => f.Value).OfType<ConditionValue>().Where(s => !SaidOutside(s, step)))
             yield return Line(words.StopIf, context.Conditions(step.Fills).Of(stop.Condition) + (stop.Otherwise is { } then ? $": {then.Value}" : "."));
         foreach (var outcome in step.Step.All(FactWord.Outcome).Select(f => f.Value).OfType<OutcomeValue>())
-            yield return Line(Names.Shown(outcome.Name.Value), When(outcome, step, context));
+            yield return Line(DeclaredName.Spoken(outcome.Name.Value), When(outcome, step, context));
         if (step.Step.Value<EndingValue>(FactWord.End) is { } end)
-            yield return Line(words.EndsHere, Names.Shown(end.Name.Value));
+            yield return Line(words.EndsHere, DeclaredName.Spoken(end.Name.Value));
         if (step.Step.Value<AgainFrom>(FactWord.AgainFrom) is { } again)
-            yield return Line(words.Again, string.Create(CultureInfo.InvariantCulture, $"{Names.Shown(again.Step.Value)}, {words.AtMost} {again.AtMost} {words.Times} {Names.Shown(again.Then.Name.Value)}"));
+            yield return Line(words.Again, string.Create(CultureInfo.InvariantCulture, $"{DeclaredName.Spoken(again.Step.Value)}, {words.AtMost} {again.AtMost} {words.Times} {DeclaredName.Spoken(again.Then.Name.Value)}"));
         if (step.Step.Value<HandOverValue>(FactWord.HandOver) is { } over)
             yield return Line(words.HandOver, $"{string.Join(", ", over.From.Select(r => r.Value))} {words.To} {string.Join(", ", over.To.Select(r => r.Value))}");
     }

@@ -3,6 +3,7 @@ using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using Witnessmark.Language.Findings;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Receiving;
 
 namespace Witnessmark.Rendering.Messages;
@@ -18,8 +19,8 @@ public static class ReceptionText
         var queries = result.Findings.Count(f => f.Severity == Severity.Query);
         return result.State switch
         {
-            ReceptionState.Refused => result.Asked == 0 ? $"REFUSED for {Many(faults, "reason")}." : $"REFUSED for {Many(faults, "reason")}. {given}",
-            ReceptionState.Open => $"OPEN: {Many(queries, "thing")} to do or to look at. {given}",
+            ReceptionState.Refused => result.Asked == 0 ? $"REFUSED for {Say.Count(faults, "reason")}." : $"REFUSED for {Say.Count(faults, "reason")}. {given}",
+            ReceptionState.Open => $"OPEN: {Say.Count(queries, "thing")} to do or to look at. {given}",
             _ => $"COMPLETE. {given}",
         };
     }
@@ -38,6 +39,4 @@ public static class ReceptionText
         }
         return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
     }
-
-    private static string Many(int count, string one) => string.Create(CultureInfo.InvariantCulture, $"{count} {(count == 1 ? one : one + "s")}");
 }

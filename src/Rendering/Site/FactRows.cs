@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Scriban.Runtime;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Rendering.Site;
 
@@ -9,8 +10,8 @@ internal sealed class FactRows(Scope scope, Library library)
 {
     public ScriptArray Of(ImmutableArray<Fact> facts, StepInPlace? step) => new(facts.Where(f => Shown(f.Word)).Select(f => new ScriptObject
     {
-        ["label"] = f.Word.Spelled().Replace('-', ' '),
-        ["value"] = Wording.Spaced(f.Text.Value),
+        ["label"] = DeclaredName.Spoken(f.Word.Spelled()),
+        ["value"] = DeclaredName.SpokenIn(f.Text.Value),
         ["more"] = new ScriptArray(More(f).Select(m => (object)m)),
         ["link"] = f.Value is PerformValue perform && library.Procedure(perform.Procedure.Value) is { } callee ? SitePages.PathOf(callee) : "",
         ["inherited"] = step is null,
@@ -37,7 +38,7 @@ internal sealed class FactRows(Scope scope, Library library)
         if (reading.LookFor is { } look)
             yield return $"look for: {look.Value}";
         foreach (var band in reading.Bands)
-            yield return $"{Wording.Spaced(band.Name.Value)}: {Wording.Both(band.Range.Value, reading.JudgesDifference)}";
+            yield return $"{DeclaredName.SpokenIn(band.Name.Value)}: {Measures.InBoth(band.Range.Value, reading.JudgesDifference)}";
         if (reading.Outside is { } outside)
             yield return $"outside: {outside.Value}";
     }
@@ -47,10 +48,10 @@ internal sealed class FactRows(Scope scope, Library library)
         if (value is null)
             yield break;
         if (value.Formula is { } formula)
-            yield return Wording.Spaced(formula.Value);
+            yield return DeclaredName.SpokenIn(formula.Value);
         var accept = value.Accept?.Value ?? (value.AcceptAsClearanceOf is { } stack ? scope.Stack(stack.Value)?.Clearance?.Value : null);
         if (accept is { } range)
-            yield return $"accept: {Wording.Both(range)}";
+            yield return $"accept: {Measures.InBoth(range)}";
         if (value.Outside is { } outside)
             yield return $"outside: {outside.Value}";
     }
@@ -61,6 +62,6 @@ internal sealed class FactRows(Scope scope, Library library)
     {
         if (group?.Torque is not { } torque)
             yield break;
-        yield return $"{group.Count?.Value} × {group.Thread?.Value} {group.PropertyClass?.Value}, {group.Condition?.Value}: {Wording.Both(torque.Value)}";
+        yield return $"{group.Count?.Value} × {group.Thread?.Value} {group.PropertyClass?.Value}, {group.Condition?.Value}: {Measures.InBoth(torque.Value)}";
     }
 }

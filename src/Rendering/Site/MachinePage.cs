@@ -2,6 +2,7 @@ using Scriban.Runtime;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Quantities;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Rendering.Site;
 
@@ -27,10 +28,10 @@ internal static class MachinePage
     private static ScriptObject Group(FastenerGroup group, WorkedLines worked) => new()
     {
         ["id"] = group.Id.Value,
-        ["name"] = Wording.Spaced(group.Id.Value),
+        ["name"] = DeclaredName.SpokenIn(group.Id.Value),
         ["what"] = Join($"{group.Count?.Value} × {group.Thread?.Value}", group.Length is { } l ? $"{l.Value} long" : "", group.PropertyClass is { } c ? $"class {c.Value}" : "",
             group.Condition is { } d ? $"threads {d.Value}" : "", group.NutFactor is { } k ? $"nut factor {k.Value}" : "", group.FitsOneWay is { } f ? $"fits one way: {f.Value}" : ""),
-        ["torque"] = group.Torque is { } torque ? Wording.Both(torque.Value) : "",
+        ["torque"] = group.Torque is { } torque ? Measures.InBoth(torque.Value) : "",
         ["lines"] = Lines(worked.Of(group)),
         ["figure"] = "",
         ["basis"] = group.Basis?.Value ?? "",
@@ -39,7 +40,7 @@ internal static class MachinePage
     private static ScriptObject Stack(PartStack stack, Machine machine, WorkedLines worked) => new()
     {
         ["id"] = stack.Id.Value,
-        ["name"] = Wording.Spaced(stack.Id.Value),
+        ["name"] = DeclaredName.SpokenIn(stack.Id.Value),
         ["order"] = $"From the {stack.From?.Value}: " + string.Join(", ", stack.Order.Select(Row)),
         ["lines"] = Lines(worked.Of(stack, machine)),
         ["figure"] = "",
@@ -48,7 +49,7 @@ internal static class MachinePage
 
     private static string Row(StackRow row)
     {
-        var pieces = string.Join(", ", row.Pieces.Select(p => p.FacedTo is { } end ? $"{Wording.Spaced(p.Part.Value)} (faced side to {end.Value})" : Wording.Spaced(p.Part.Value)));
+        var pieces = string.Join(", ", row.Pieces.Select(p => p.FacedTo is { } end ? $"{DeclaredName.SpokenIn(p.Part.Value)} (faced side to {end.Value})" : DeclaredName.SpokenIn(p.Part.Value)));
         return row.Times == 1 ? pieces : $"{row.Times} × ({pieces})";
     }
 
@@ -59,18 +60,18 @@ internal static class MachinePage
     {
         var tables = new ScriptArray();
         Add("Parts", ["Part", "Mark", "Count", "Thickness", "Worn at", "Teeth", "Replaced"], machine.Parts.Select(p => (string[])
-            [Wording.Spaced(p.Id.Value), p.Mark?.Value ?? "", $"{p.Count?.Value}", Of(p.Thickness), Of(p.WornAt), p.Spline?.Value ?? "", p.Replace?.Value ?? p.Reuse?.Value ?? ""]));
+            [DeclaredName.SpokenIn(p.Id.Value), p.Mark?.Value ?? "", $"{p.Count?.Value}", Of(p.Thickness), Of(p.WornAt), p.Spline?.Value ?? "", p.Replace?.Value ?? p.Reuse?.Value ?? ""]));
         Add("Readings", ["Reading", "Of", "Points", "Judged by", "Limits", "Outside"], machine.Readings.Select(r => (string[])
-            [Wording.Spaced(r.Id.Value), Wording.Spaced(r.Of?.Value ?? ""), $"{r.Points?.Value ?? 1}", r.Judge?.Value ?? "each",
-                string.Join("; ", r.Bands.Select(b => $"{Wording.Spaced(b.Name.Value)} {Wording.Both(b.Range.Value, r.JudgesDifference)}")), r.Outside?.Value ?? ""]));
+            [DeclaredName.SpokenIn(r.Id.Value), DeclaredName.SpokenIn(r.Of?.Value ?? ""), $"{r.Points?.Value ?? 1}", r.Judge?.Value ?? "each",
+                string.Join("; ", r.Bands.Select(b => $"{DeclaredName.SpokenIn(b.Name.Value)} {Measures.InBoth(b.Range.Value, r.JudgesDifference)}")), r.Outside?.Value ?? ""]));
         Add("Worked-out values", ["Value", "Formula", "Outside"], machine.Values.Select(v => (string[])
-            [Wording.Spaced(v.Id.Value), Wording.Spaced(v.Formula?.Value ?? ""), v.Outside?.Value ?? ""]));
+            [DeclaredName.SpokenIn(v.Id.Value), DeclaredName.SpokenIn(v.Formula?.Value ?? ""), v.Outside?.Value ?? ""]));
         Add("Devices that must come out again", ["Device", "Tags", "Blocks", "Wording"], machine.Devices.Select(d => (string[])
-            [Wording.Spaced(d.Id.Value), string.Join(" ", d.Tags.Select(t => t.Value)), Wording.Spaced(string.Join(", ", d.Blocks.Select(b => b.Value))), d.Wording?.Value ?? ""]));
+            [DeclaredName.SpokenIn(d.Id.Value), string.Join(" ", d.Tags.Select(t => t.Value)), DeclaredName.SpokenIn(string.Join(", ", d.Blocks.Select(b => b.Value))), d.Wording?.Value ?? ""]));
         Add("Hazards", ["Hazard", "Severity", "If ignored", "Controls"], machine.Hazards.Select(h => (string[])
-            [Wording.Spaced(h.Id.Value), $"{h.Severity?.Value}".ToLowerInvariant(), $"{h.IfIgnored?.Value}".ToLowerInvariant(), string.Join(", ", h.Controls.Select(c => c.Value))]));
+            [DeclaredName.SpokenIn(h.Id.Value), $"{h.Severity?.Value}".ToLowerInvariant(), $"{h.IfIgnored?.Value}".ToLowerInvariant(), string.Join(", ", h.Controls.Select(c => c.Value))]));
         Add("Loads", ["Load", "Mass", "Gear", "Angle", "Radius"], machine.Loads.Select(l => (string[])
-            [Wording.Spaced(l.Id.Value), Of(l.Mass), Wording.Spaced(l.Gear?.Value ?? ""), $"{l.Angle?.Value}", Of(l.Radius)]));
+            [DeclaredName.SpokenIn(l.Id.Value), Of(l.Mass), DeclaredName.SpokenIn(l.Gear?.Value ?? ""), $"{l.Angle?.Value}", Of(l.Radius)]));
         Add("Interlocks", ["Rule", "Says", "Because"], machine.Interlocks.Select(i => (string[])[i.Id.Value, Says(i), i.Because?.Value ?? ""]));
         return tables;
 
@@ -86,11 +87,11 @@ internal static class MachinePage
         Labelled("never", rule.Never), Labelled("before", rule.Before), Labelled("when", rule.When), Labelled("requires", rule.Requires),
         Labelled("every", rule.Every), Labelled("has", rule.Has), Labelled("after", rule.After), Labelled("owes", rule.Owes), Labelled("prove again", rule.ProveAgain));
 
-    private static string Labelled(string label, Located<string>? value) => value is { } v ? $"{label} {Wording.Spaced(v.Value)}" : "";
+    private static string Labelled(string label, Located<string>? value) => value is { } v ? $"{label} {DeclaredName.SpokenIn(v.Value)}" : "";
 
-    private static string Of(Located<Toleranced>? value) => value is { } v ? Wording.Both(v.Value) : "";
+    private static string Of(Located<Toleranced>? value) => value is { } v ? Measures.InBoth(v.Value) : "";
 
-    private static string Of(Located<Quantity>? value) => value is { } v ? Wording.Both(v.Value) : "";
+    private static string Of(Located<Quantity>? value) => value is { } v ? Measures.InBoth(v.Value) : "";
 
     private static string Join(params string[] parts) => string.Join(", ", parts.Where(p => p.Length > 0));
 }

@@ -1,7 +1,7 @@
 using Scriban.Runtime;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
-using Witnessmark.Rendering.Checklist.InWords;
+using Witnessmark.Language.Wording;
 using Witnessmark.Rendering.Html;
 
 namespace Witnessmark.Rendering.Site;
@@ -30,11 +30,11 @@ internal static class ProcedurePage
     {
         var card = new ScriptArray();
         Add("Version", procedure.Version?.Value);
-        Add("Status", Wording.Status(procedure));
+        Add("Status", ProcedureWords.Status(procedure));
         Add("Hash", data.Hashes.GetValueOrDefault(procedure.Id.Value));
-        Add("For", Wording.AppliesTo(procedure));
-        Add("Crew", Wording.Crew(procedure));
-        Add("Time", Wording.TotalTime(scope));
+        Add("For", ProcedureWords.AppliesTo(procedure));
+        Add("Crew", ProcedureWords.Crew(procedure));
+        Add("Time", ProcedureWords.TotalTime(scope));
         Add("Tools", string.Join(", ", scope.ToolLists.Select(t => t.Title?.Value ?? t.Id.Value)));
         Add("Basis", procedure.Basis?.Value);
         Add("Approved", string.Join("; ", procedure.Approvals.Select(a => $"{a.By?.Value}, {a.Role?.Value}, {a.Date?.Value}")));
@@ -56,7 +56,7 @@ internal static class ProcedurePage
         ["sections"] = new ScriptArray(part.Sections.Select(s => Section(s, part, procedure, rows, figures))),
     };
 
-    private static ScriptArray Contract(ProcedurePart part, FactWord word) => new(part.Facts.Where(f => f.Word == word).Select(f => Wording.Spaced(f.Text.Value)));
+    private static ScriptArray Contract(ProcedurePart part, FactWord word) => new(part.Facts.Where(f => f.Word == word).Select(f => DeclaredName.SpokenIn(f.Text.Value)));
 
     private static ScriptObject Section(Section section, ProcedurePart part, Procedure procedure, FactRows rows, StepFigures figures) => new()
     {
@@ -82,7 +82,7 @@ internal static class ProcedurePage
         ["word"] = m.Word.Value,
         ["kind"] = m.Signal?.ToString().ToLowerInvariant() ?? "unknown",
         ["alert"] = m.Signal is not (null or SignalWord.Notice),
-        ["nature"] = Names.Capital(m.Nature.Value),
+        ["nature"] = Say.Capital(m.Nature.Value),
         ["rest"] = ProseHtml.Inlines(m.Rest),
         ["avoid"] = new ScriptArray(m.Avoid.Select(a => ProseHtml.Inlines(a))),
     }));

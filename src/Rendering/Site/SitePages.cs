@@ -57,11 +57,11 @@ public static class SitePages
         ["title"] = procedure.Title?.Value ?? procedure.Id.Value,
         ["path"] = PathOf(procedure),
         ["version"] = procedure.Version?.Value ?? "",
-        ["status"] = Wording.Status(procedure),
+        ["status"] = ProcedureWords.Status(procedure),
         ["hash"] = data.Hashes.GetValueOrDefault(procedure.Id.Value, ""),
-        ["for"] = Wording.AppliesTo(procedure),
+        ["for"] = ProcedureWords.AppliesTo(procedure),
         ["steps"] = procedure.Steps.Count(),
-        ["time"] = Wording.TotalTime(data.Library.ScopeOf(procedure)),
+        ["time"] = ProcedureWords.TotalTime(data.Library.ScopeOf(procedure)),
         ["sheets"] = new ScriptArray(data.Sheets.GetValueOrDefault(procedure.Id.Value, []).Select(s => new ScriptObject { ["says"] = s.Says, ["path"] = s.Path })),
     };
 }

@@ -1,6 +1,7 @@
 using Witnessmark.Engineering.Stacks;
 using Witnessmark.Engineering.Tightening;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Rendering.Site;
 
@@ -35,7 +36,7 @@ internal sealed class WorkedLines(Workshop workshop)
             yield return ("its tolerance, worst case", height.WorstCase.Line);
         }
         if (stack.Clearance is { } clearance)
-            yield return ("clearance accepted", Wording.Both(clearance.Value));
+            yield return ("clearance accepted", Measures.InBoth(clearance.Value));
         if (WearTravel.Of(stack, machine.Parts.Find) is { } wear)
         {
             yield return ("travel with all parts at their limit", wear.Travel.Line);

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
-using Witnessmark.Checking.Wording;
 using Witnessmark.Engineering.Tightening;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Checking.Rules.Fasteners;
 
@@ -23,10 +23,10 @@ public sealed class SequenceNotARound : ISheetRule
             findings.Add(
                 Info,
                 written.At(wrong[0]),
-                $"The order of tightening of {written.Group.Id.Value} is no full round of {Say.Number(written.Bolts, "bolt", "bolts")}: {Say.And(wrong.Select(p => p.Says))}.",
+                $"The order of tightening of {written.Group.Id.Value} is no full round of {Say.Count(written.Bolts, "bolt")}: {Say.And(wrong.Select(p => p.Says))}.",
                 "Bolts are tightened and inked by this list. One that is not on it stays finger-tight in every pass.",
                 written.PutRight,
-                new FurtherPlace(written.Group.Count!.Value.At, Say.Number(written.Bolts, "bolt", "bolts")));
+                new FurtherPlace(written.Group.Count!.Value.At, Say.Count(written.Bolts, "bolt")));
         }
     }
 }

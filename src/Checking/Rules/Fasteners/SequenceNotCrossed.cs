@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
-using Witnessmark.Checking.Wording;
 using Witnessmark.Engineering.Tightening;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Checking.Rules.Fasteners;
 
@@ -30,5 +30,5 @@ public sealed class SequenceNotCrossed : ISheetRule
     }
 
     private static string More(ImmutableArray<SequenceFault> wrong) =>
-        wrong.Length == 1 ? "" : $", and {Say.Number(wrong.Length - 1, "more place", "more places")} like it";
+        wrong.Length == 1 ? "" : $", and {Say.Count(wrong.Length - 1, "more place")} like it";
 }

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Checking.Rules.Stack;
 

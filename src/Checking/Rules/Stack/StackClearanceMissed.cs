@@ -1,7 +1,7 @@
-using Witnessmark.Checking.Wording;
 using Witnessmark.Engineering.Stacks;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Checking.Rules.Stack;
 

@@ -1,9 +1,9 @@
-using Witnessmark.Checking.Wording;
 using Witnessmark.Engineering;
 using Witnessmark.Engineering.Stacks;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Quantities;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Checking.Rules.Stack;
 

@@ -1,6 +1,6 @@
-using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Checking.Rules.Steps;
 
@@ -21,7 +21,7 @@ public sealed class SectionTooLong : IProcedureRule
             findings.Add(
                 Info,
                 section.Heading?.At ?? section.Steps[0].Name.At,
-                $"{Name(scope.Procedure, section)} has {Say.Number(section.Steps.Length, "step", "steps")}; the house limit is {limit}.",
+                $"{Name(scope.Procedure, section)} has {Say.Count(section.Steps.Length, "step")}; the house limit is {limit}.",
                 "People keep their place in a short list. In a long one a step is lost after every call from outside, and nobody sees the gap.",
                 $"Begin a new section at or before step {over.Number}, where the place on the machine or the thing in hand changes.",
                 new FurtherPlace(over.Name.At, $"the first step over the limit: {over.Name.Value}"));

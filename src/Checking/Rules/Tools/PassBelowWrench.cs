@@ -1,9 +1,9 @@
 using Witnessmark.Checking.Rules.Fasteners;
-using Witnessmark.Checking.Wording;
 using Witnessmark.Engineering;
 using Witnessmark.Engineering.Tightening;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Checking.Rules.Tools;
 

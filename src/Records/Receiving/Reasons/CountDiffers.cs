@@ -1,4 +1,5 @@
 using Witnessmark.Language.Findings;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Receiving.Reasons;
@@ -18,7 +19,7 @@ public sealed class CountDiffers : IReason
             findings.Add(
                 Info,
                 answer.Value.At,
-                Say.Sentence($"{Say.Name(ask.Key)}: {Say.Number(counted)} counted in {answer.Entry.Says}; it must be {(ask.AtLeast ? "at least " : "")}{Say.Number(ask.Expected)}."),
+                Say.Capital($"{DeclaredName.Spoken(ask.Key)}: {counted} counted in {answer.Entry.Says}; it must be {(ask.AtLeast ? "at least " : "")}{ask.Expected}."),
                 "A piece too few is missing where it belongs or lies where it does not; a piece too many was left out of something.",
                 "Stop and find it. Count again together before anything is closed or turned.");
         }

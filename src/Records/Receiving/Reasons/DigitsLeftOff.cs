@@ -1,4 +1,5 @@
 using Witnessmark.Language.Findings;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Receiving.Reasons;
@@ -19,7 +20,7 @@ public sealed class DigitsLeftOff : IReason
                     findings.Add(
                         Info,
                         row.At,
-                        Say.Sentence($"{answer.Name(row)}: {value} has {Say.Of(value.Decimals, "decimal")}; the gauge reads {resolution}."),
+                        Say.Capital($"{answer.Name(row)}: {value} has {Say.Count(value.Decimals, "decimal")}; the gauge reads {resolution}."),
                         "A missing last digit may be a zero or may have been left off; near a limit it decides.",
                         $"Write all digits that the gauge showed: {value.RoundedTo(resolution.Decimals)} if the last ones were zero.");
         }

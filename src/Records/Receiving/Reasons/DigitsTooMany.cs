@@ -1,5 +1,6 @@
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Quantities;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Receiving.Reasons;
@@ -20,7 +21,7 @@ public sealed class DigitsTooMany : IReason
                     findings.Add(
                         Info,
                         row.At,
-                        Say.Sentence($"{answer.Name(row)}: {value} is finer than the gauge, which reads {resolution}."),
+                        Say.Capital($"{answer.Name(row)}: {value} is finer than the gauge, which reads {resolution}."),
                         "A digit that no gauge has shown was reckoned or guessed, and makes the reading look better than it is.",
                         "Write what the gauge showed. If it was another gauge, write which one under tool and say so under deviations.");
         }

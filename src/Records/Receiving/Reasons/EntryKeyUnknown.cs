@@ -1,4 +1,5 @@
 using Witnessmark.Language.Findings;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Records.Receiving.Reasons;
 
@@ -16,9 +17,9 @@ public sealed class EntryKeyUnknown : IReason
                 findings.Add(
                     Info,
                     value.Key.At,
-                    Say.Sentence($"{Say.Name(value.Key.Value)} is not asked in {entry.Says}."),
+                    Say.Capital($"{DeclaredName.Spoken(value.Key.Value)} is not asked in {entry.Says}."),
                     "What stands there would be kept by nobody and checked by nobody.",
-                    NearMiss.Of(value.Key.Value, keys) is { } near ? $"Did you mean {near}?" : $"This step has {Say.List(keys.Take(keys.Count - 1))}. A remark belongs under deviations.");
+                    NearMiss.Of(value.Key.Value, keys) is { } near ? $"Did you mean {near}?" : $"This step has {Say.Some(keys.Take(keys.Count - 1))}. A remark belongs under deviations.");
         }
     }
 }

@@ -1,4 +1,5 @@
 using Witnessmark.Language.Findings;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Records.Receiving.Reasons;
 
@@ -21,7 +22,7 @@ public sealed class EntryMissing : IReason
             Head.PlaceOf(held.SignOff, "entries"),
             missing.Count == 1
                 ? $"There is no entry for {missing[0].Says}."
-                : $"{Say.Number(missing.Count)} of {Say.Number(required.Count)} entries are missing: steps {Say.List(missing.Select(m => m.Step.Code.Plain))}.",
+                : $"{missing.Count} of {required.Count} entries are missing: steps {Say.Some(missing.Select(m => m.Step.Code.Plain))}.",
             "A step without an entry counts as not done.",
             "Type them from the paper. If the paper is empty there too, the step is still to be done.");
     }

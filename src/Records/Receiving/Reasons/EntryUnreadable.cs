@@ -1,6 +1,7 @@
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Quantities;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Receiving.Reasons;
@@ -38,7 +39,7 @@ public sealed class EntryUnreadable : IReason
     private static void Add(FindingList findings, Location at, string key, string written, string belongs, string example) => findings.Add(
         Info,
         at,
-        Say.Sentence($"{Say.Name(key)} is {written}, which cannot be read as {belongs}."),
+        Say.Capital($"{DeclaredName.Spoken(key)} is {written}, which cannot be read as {belongs}."),
         "A decimal comma, a letter O for a zero or two numbers run together can be read in two ways; a guess would stand in the record as a measurement.",
         $"Type it as on the paper, with a decimal point: {example}.");
 }

@@ -1,4 +1,5 @@
 using Witnessmark.Language.Findings;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Receiving.Reasons;
@@ -20,7 +21,7 @@ public sealed class EntryValueMissing : IReason
             findings.Add(
                 Info,
                 entry.Entry.Step.At,
-                Say.Sentence($"{entry.Says} has no {Say.List(missing.Select(Say.Name))} yet."),
+                Say.Capital($"{entry.Says} has no {Say.Some(missing.Select(DeclaredName.Spoken))} yet."),
                 "A line left empty says that nobody has looked, counted or signed.",
                 "Type what stands on the paper. If it is empty there too, do it on the machine first.");
         }

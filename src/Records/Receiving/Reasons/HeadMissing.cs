@@ -1,5 +1,6 @@
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Records.Receiving.Reasons;
 
@@ -16,7 +17,7 @@ public sealed class HeadMissing : IReason
         findings.Add(
             Info,
             Head.PlaceOf(held.SignOff, missing[0]),
-            $"The head says no {Say.List(missing)}.",
+            $"The head says no {Say.Some(missing)}.",
             "Later nobody can tell for which machine, at how many hours and from which paper this was signed.",
             "Copy it from the head of the paper; the hours from the meter.");
     }

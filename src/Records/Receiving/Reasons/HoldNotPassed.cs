@@ -1,6 +1,7 @@
 using System.Globalization;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Quantities;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Receiving.Reasons;
@@ -33,7 +34,7 @@ public sealed class HoldNotPassed : IReason
             return written == Passed ? null : $"it says {written}, not {Passed}";
         var values = written.Split(',', StringSplitOptions.TrimEntries);
         if (values.Length != answer.Ask.Blanks || values.Any(v => v.Length == 0))
-            return $"it has {Say.Of(answer.Ask.Blanks, "blank")} and {Say.Of(values.Count(v => v.Length > 0), "value")}";
+            return $"it has {Say.Count(answer.Ask.Blanks, "blank")} and {Say.Count(values.Count(v => v.Length > 0), "value")}";
         return values.Select((v, i) => Counted(answer, v, i) ?? Torqued(held, answer, v, i)).FirstOrDefault(w => w is not null);
     }
 
@@ -41,10 +42,10 @@ public sealed class HoldNotPassed : IReason
     private static string? Counted(Answer<HoldAsk> answer, string value, int blank)
     {
         var before = answer.Ask.Words[blank].TrimEnd();
-        var count = answer.Entry.Asked.Step.Asks.OfType<CountAsk>().FirstOrDefault(c => before.EndsWith(Say.Name(c.Key), StringComparison.OrdinalIgnoreCase));
+        var count = answer.Entry.Asked.Step.Asks.OfType<CountAsk>().FirstOrDefault(c => before.EndsWith(DeclaredName.Spoken(c.Key), StringComparison.OrdinalIgnoreCase));
         if (count is null || (int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && (count.AtLeast ? n >= count.Expected : n == count.Expected)))
             return null;
-        return $"{Say.Name(count.Key)} is {value}, it must be {Say.Number(count.Expected)}";
+        return $"{DeclaredName.Spoken(count.Key)} is {value}, it must be {count.Expected}";
     }
 
     /// <summary>A blank before a unit of torque: what the wrench read is what the last pass dials.</summary>

@@ -1,5 +1,6 @@
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Receiving.Reasons;
@@ -19,7 +20,7 @@ public sealed class NotDoneButDue : IReason
             findings.Add(
                 Info,
                 entry.Entry.Find(EntryKeys.NotDone)!.At,
-                Say.Sentence($"{entry.Says} was left out, but {condition} is what this sign-off says."),
+                Say.Capital($"{entry.Says} was left out, but {condition} is what this sign-off says."),
                 "The choice was made so that this step is done.",
                 "Do it, and write its entry; or put the choice right if that is what was typed wrong.");
         }

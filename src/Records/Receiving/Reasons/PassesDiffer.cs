@@ -1,4 +1,5 @@
 using Witnessmark.Language.Findings;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Receiving.Reasons;
@@ -17,7 +18,7 @@ public sealed class PassesDiffer : IReason
             findings.Add(
                 Info,
                 answer.Value.At,
-                Say.Sentence($"{Say.Name(answer.Ask.Group.Id.Value)}: {Say.Of(done, "pass", "passes")} made; the sheet has {Say.Number(answer.Ask.Settings.Length)}."),
+                Say.Capital($"{DeclaredName.Spoken(answer.Ask.Group.Id.Value)}: {Say.Count(done, "pass", "passes")} made; the sheet has {answer.Ask.Settings.Length}."),
                 "Bolts pulled down in fewer passes cock the joint, and the last pass finds the bolts that settled.",
                 "Look at the inked numbers on the paper. Make the passes that are missing, from the first open one on.");
         }

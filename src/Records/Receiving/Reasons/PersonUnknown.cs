@@ -1,4 +1,5 @@
 using Witnessmark.Language.Findings;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Records.Receiving.Reasons;
 
@@ -24,7 +25,7 @@ public sealed class PersonUnknown : IReason
                     "A signature is worth what the person behind it may do and has seen.",
                     NearMiss.Of(signed.Initials.Value, people.Names) is { } near && !signed.OnSite
                         ? $"Did you mean {near}?"
-                        : $"Known are {Say.List(people.Names)}; in the crew {Say.List(crew)}. Ask who has signed, and put the initials or the crew right.");
+                        : $"Known are {Say.Some(people.Names)}; in the crew {Say.Some(crew)}. Ask who has signed, and put the initials or the crew right.");
         }
     }
 }

@@ -1,4 +1,5 @@
 using Witnessmark.Language.Findings;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Records.Receiving.Reasons;
 
@@ -16,7 +17,7 @@ public sealed class PlaceNotCovered : IReason
         findings.Add(
             Info,
             place.At,
-            $"{held.Procedure.Id} is for {Say.List(positions.Select(p => p.Value))}, not for {place.Value}.",
+            $"{held.Procedure.Id} is for {Say.Some(positions.Select(p => p.Value))}, not for {place.Value}.",
             "What is right at one wheel end can be wrong at another.",
             "Write the place where the work was done. If that is it, the sheet was the wrong one: stop, and ask who released it.");
     }

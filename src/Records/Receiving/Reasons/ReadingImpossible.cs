@@ -1,5 +1,6 @@
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Quantities;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Receiving.Reasons;
@@ -29,7 +30,7 @@ public sealed class ReadingImpossible : IReason
                     findings.Add(
                         Info,
                         row.At,
-                        Say.Sentence($"{answer.Name(row)}: {value} cannot be; it measures {plausible}."),
+                        Say.Capital($"{answer.Name(row)}: {value} cannot be; it measures {plausible}."),
                         "A number that no part can have was read in the wrong unit, copied with a slip, or is of another part.",
                         $"{Slip(value, plausible)}Look at the paper; if it says the same, measure that piece again.");
         }

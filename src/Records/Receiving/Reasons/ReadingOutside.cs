@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Witnessmark.Engineering.Measuring;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Quantities;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Receiving.Reasons;
@@ -40,16 +41,16 @@ public sealed class ReadingOutside : IReason
     {
         var reading = answer.Ask.Reading;
         var judge = reading.Judge?.Value is { } word and not "each" ? $"{word} of " : "";
-        var name = row is null || judge.Length > 0 ? Say.Name(answer.Ask.Key) : answer.Name(row);
+        var name = row is null || judge.Length > 0 ? DeclaredName.Spoken(answer.Ask.Key) : answer.Name(row);
         var where = judge.Length > 0 && row is { Piece.Length: > 0 } ? $", {row.Piece}," : "";
-        var band = judged.Band is { } b ? $" ({Say.Name(b)})" : "";
+        var band = judged.Band is { } b ? $" ({DeclaredName.Spoken(b)})" : "";
         var limit = answer.Ask.Accept is { } accept ? $"; the limit is {accept}" : "";
         findings.Add(
             Info,
             row?.At ?? answer.Value.At,
-            Say.Sentence($"{judge}{name}{where} is {Rounded(judged.Value)}{band}{limit}."),
+            Say.Capital($"{judge}{name}{where} is {Rounded(judged.Value)}{band}{limit}."),
             $"The sheet says stop here: {answer.Entry.Says}. What was done after it stands on a part that does not pass.",
-            Say.Sentence(reading.Outside?.Value ?? "Put it right on the machine, measure again and write the new reading."));
+            Say.Capital(reading.Outside?.Value ?? "Put it right on the machine, measure again and write the new reading."));
     }
 
     private static Quantity Rounded(Quantity value) => value.Decimals > 4 ? value.RoundedTo(4) : value;

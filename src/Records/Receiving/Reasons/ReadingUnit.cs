@@ -1,6 +1,7 @@
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Quantities;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Receiving.Reasons;
@@ -18,13 +19,13 @@ public sealed class ReadingUnit : IReason
                     Add(findings, row.At, answer.Name(row), row.UnitText, row.Unit, unit);
         foreach (var answer in held.Answers<WorkedAsk>())
             if (answer.Ask.Value.Round?.Value.Unit is { } unit && TypedRow.Of("", answer.Value) is { Unclear: null } row && row.Unit != unit)
-                Add(findings, row.At, Say.Name(answer.Ask.Key), row.UnitText, row.Unit, unit);
+                Add(findings, row.At, DeclaredName.Spoken(answer.Ask.Key), row.UnitText, row.Unit, unit);
     }
 
     private static void Add(FindingList findings, Location at, string name, string written, Unit? known, Unit asked) => findings.Add(
         Info,
         at,
-        Say.Sentence(written.Length == 0
+        Say.Capital(written.Length == 0
             ? $"{name} has no unit; the sheet asks for {asked}."
             : $"{name} is written in {written}; the sheet asks for {asked}."),
         known is not null && known.SameKindAs(asked)

@@ -1,5 +1,6 @@
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Receiving.Reasons;
@@ -17,11 +18,11 @@ public sealed class ReadingsTooFew : IReason
             if (rows.Any(r => r.Unclear is not null))
                 continue;
             if (answer.Ask.Pieces is not [""] && answer.Value is not DataMap)
-                Add(findings, answer, answer.Value.At, $"{Say.Name(answer.Ask.Key)} is in one line; the sheet has a row for each of {Rows(answer.Ask)}.");
+                Add(findings, answer, answer.Value.At, $"{DeclaredName.Spoken(answer.Ask.Key)} is in one line; the sheet has a row for each of {Rows(answer.Ask)}.");
             else if (answer.Ask.Pieces.Except(rows.Select(r => r.Piece)).ToList() is { Count: > 0 } missing)
-                Add(findings, answer, answer.Value.At, $"{Say.Name(answer.Ask.Key)} of {Say.List(missing)} is missing.");
+                Add(findings, answer, answer.Value.At, $"{DeclaredName.Spoken(answer.Ask.Key)} of {Say.Some(missing)} is missing.");
             foreach (var row in rows.Where(r => !answer.Ask.Reading.UpToPoints && r.Numbers.Length < answer.Ask.Points))
-                Add(findings, answer, row.At, $"{answer.Name(row)} has {Say.Of(row.Numbers.Length, "reading")}; the sheet has {Say.Number(answer.Ask.Points)} boxes.");
+                Add(findings, answer, row.At, $"{answer.Name(row)} has {Say.Count(row.Numbers.Length, "reading")}; the sheet has {answer.Ask.Points} boxes.");
         }
     }
 
@@ -30,7 +31,7 @@ public sealed class ReadingsTooFew : IReason
     private static void Add(FindingList findings, Answer<ReadingAsk> answer, Location at, string found) => findings.Add(
         Info,
         at,
-        Say.Sentence(found),
+        Say.Capital(found),
         "One place shows neither a taper nor a dished plate; the worst place of the worst piece decides.",
         $"Type the rest from the paper, one row a piece as in the blank. Empty there too: measure it ({answer.Entry.Says}).");
 }

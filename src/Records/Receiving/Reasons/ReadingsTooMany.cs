@@ -1,5 +1,6 @@
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Receiving.Reasons;
@@ -14,10 +15,10 @@ public sealed class ReadingsTooMany : IReason
         foreach (var answer in held.Answers<ReadingAsk>())
         {
             foreach (var row in answer.Rows().Where(r => r.Numbers.Length > answer.Ask.Points))
-                Add(findings, row.At, $"{answer.Name(row)} has {Say.Of(row.Numbers.Length, "reading")}; the sheet has {Say.Of(answer.Ask.Points, "box", "boxes")}.");
+                Add(findings, row.At, $"{answer.Name(row)} has {Say.Count(row.Numbers.Length, "reading")}; the sheet has {Say.Count(answer.Ask.Points, "box", "boxes")}.");
             if (answer.Value is DataMap map)
                 foreach (var entry in map.Entries.Where(e => !answer.Ask.Pieces.Contains(e.Key.Value)))
-                    Add(findings, entry.Key.At, $"{Say.Name(answer.Ask.Key)} has a row {entry.Key.Value}; the sheet has {Rows(answer.Ask)}.");
+                    Add(findings, entry.Key.At, $"{DeclaredName.Spoken(answer.Ask.Key)} has a row {entry.Key.Value}; the sheet has {Rows(answer.Ask)}.");
         }
     }
 
@@ -26,7 +27,7 @@ public sealed class ReadingsTooMany : IReason
     private static void Add(FindingList findings, Location at, string found) => findings.Add(
         Info,
         at,
-        Say.Sentence(found),
+        Say.Capital(found),
         "A reading too many shifts all that follow it to another piece.",
         "Compare it with the grid on the paper, row by row.");
 }

@@ -1,4 +1,5 @@
 using Witnessmark.Language.Findings;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Records.Receiving.Reasons;
 
@@ -20,7 +21,7 @@ public sealed class ReleaseMissing : IReason
         findings.Add(
             Info,
             Head.PlaceOf(held.SignOff, "release"),
-            $"The release has {Say.List(missing.Select(m => $"no {m}"))} yet.",
+            $"The release has {Say.Some(missing.Select(m => $"no {m}"))} yet.",
             "Until somebody has looked at the whole of it and signed, the work is not finished.",
             "Whoever releases it writes initials behind by: and the time behind at:.");
     }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Witnessmark.Language.Findings;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Receiving.Reasons;
@@ -19,9 +20,9 @@ public sealed partial class StackDiffers : IReason
             findings.Add(
                 Info,
                 answer.Value.At,
-                Say.Sentence($"{Say.Name(answer.Ask.Key)} is written as {written}; the sheet has {Say.Number(answer.Ask.Cells.Length)} positions."),
+                Say.Capital($"{DeclaredName.Spoken(answer.Ask.Key)} is written as {written}; the sheet has {answer.Ask.Cells.Length} positions."),
                 "Two discs or two plates side by side, or one left out, cannot be seen once the stack is closed.",
-                $"Look at the ladder on the paper: every cell struck in turn is {Say.Number(answer.Ask.Cells.Length)} in order. If a cell is open, take the stack down to it.");
+                $"Look at the ladder on the paper: every cell struck in turn is {answer.Ask.Cells.Length} in order. If a cell is open, take the stack down to it.");
         }
     }
 

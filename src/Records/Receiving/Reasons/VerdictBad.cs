@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Receiving.Reasons;
@@ -24,8 +25,8 @@ public sealed class VerdictBad : IReason
             findings.Add(
                 Info,
                 verdict.At,
-                Say.Sentence($"{Say.Name(key)} is {verdict.Value}, and the work went on."),
+                Say.Capital($"{DeclaredName.Spoken(key)} is {verdict.Value}, and the work went on."),
                 $"The sheet says stop here: {entry.Says}.",
-                Say.Sentence(putRight));
+                Say.Capital(putRight));
     }
 }

@@ -1,5 +1,6 @@
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Receiving.Reasons;
@@ -25,7 +26,7 @@ public sealed class VerdictUnknown : IReason
         findings.Add(
             Info,
             value.At,
-            Say.Sentence($"{Say.Name(key)} is {written}; the sheet has {Say.Or(words)}."),
+            Say.Capital($"{DeclaredName.Spoken(key)} is {written}; the sheet has {Say.Or(words)}."),
             "What follows depends on this word; one of our own says neither.",
             NearMiss.Of(written, words) is { } near ? $"Did you mean {near}?" : "Write the word that was left standing on the paper.");
     }

@@ -1,5 +1,6 @@
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Quantities;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Receiving.Reasons;
@@ -23,7 +24,7 @@ public sealed class WorkedValueDiffers : IReason
             findings.Add(new Finding(
                 Info,
                 answer.Value.At,
-                Say.Sentence($"{Say.Name(answer.Ask.Key)} is written as {typed}; from the readings it is {again.Worked.Value}."),
+                Say.Capital($"{DeclaredName.Spoken(answer.Ask.Key)} is written as {typed}; from the readings it is {again.Worked.Value}."),
                 "Either it was worked out wrong or a reading was copied wrong. The choice that was made with it may be wrong too.",
                 "Work it out again with the readings on the paper. Whoever checked it must get the same by himself.")
             {

@@ -1,5 +1,6 @@
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Quantities;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Receiving.Reasons;
@@ -21,9 +22,9 @@ public sealed class WorkedValueOutside : IReason
             findings.Add(new Finding(
                 Info,
                 answer.Value.At,
-                Say.Sentence($"{Say.Name(answer.Ask.Key)} is {value}; the limit is {accept}."),
+                Say.Capital($"{DeclaredName.Spoken(answer.Ask.Key)} is {value}; the limit is {accept}."),
                 $"The sheet says stop here: {answer.Entry.Says}.",
-                Say.Sentence(answer.Ask.Value.Outside?.Value ?? "Find the part that makes it so, before anything is closed."))
+                Say.Capital(answer.Ask.Value.Outside?.Value ?? "Find the part that makes it so, before anything is closed."))
             {
                 Worked = again is null ? [] : [again.Worked.Line],
             });

@@ -1,4 +1,5 @@
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Records.Sheets;
 
@@ -15,5 +16,5 @@ internal static class CountAsks
     private static int? Declared(string name, StepNames names) =>
         names.Fasteners(name)?.Count?.Value ?? names.Part(name)?.Count?.Value ?? names.Device(name)?.Tags.Length;
 
-    private static string Mark(string name, StepNames names) => names.Part(name)?.Mark?.Value ?? Wording.Letters(name);
+    private static string Mark(string name, StepNames names) => names.Part(name)?.Mark?.Value ?? DeclaredName.Letters(name);
 }

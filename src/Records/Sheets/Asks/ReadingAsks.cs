@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Quantities;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Records.Sheets;
 
@@ -22,7 +23,7 @@ internal static class ReadingAsks
     {
         if (reading.Of is not { } of || names.Part(of.Value) is not { } part)
             return [""];
-        var mark = part.Mark?.Value ?? Wording.Letters(part.Id.Value);
+        var mark = part.Mark?.Value ?? DeclaredName.Letters(part.Id.Value);
         return [.. Enumerable.Range(1, part.Count?.Value ?? 1).Select(i => mark + i.ToString(CultureInfo.InvariantCulture))];
     }
 

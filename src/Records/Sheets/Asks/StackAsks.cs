@@ -1,5 +1,6 @@
 using System.Globalization;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Records.Sheets;
 
@@ -20,7 +21,7 @@ internal static class StackAsks
     {
         if (names.Part(position.Piece.Part.Value) is not { } part)
             return null;
-        var label = (part.Mark?.Value ?? Wording.Letters(part.Id.Value)) + position.OfPart.ToString(CultureInfo.InvariantCulture);
+        var label = (part.Mark?.Value ?? DeclaredName.Letters(part.Id.Value)) + position.OfPart.ToString(CultureInfo.InvariantCulture);
         return new LadderCell(
             position.Number, label, part, part.Spline?.Value == TeethOutside, position.Piece.FacedTo?.Value, stack.From?.Value ?? "");
     }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Scriban.Runtime;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Checklist.InWords;
 using Witnessmark.Rendering.Figures;
@@ -50,7 +51,7 @@ internal static class PassBlock
 
     private static IEnumerable<string> Group(PassAsk ask, Words words)
     {
-        yield return Names.Shown(ask.Group.Id.Value);
+        yield return DeclaredName.Spoken(ask.Group.Id.Value);
         var length = ask.Group.Length is { } l ? $" × {l.Value}" : "";
         if (ask.Group.Thread is { } thread)
             yield return string.Create(CultureInfo.InvariantCulture, $"{ask.Sequence.Length} × {thread.Value}{length}");

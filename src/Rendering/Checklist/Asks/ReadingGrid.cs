@@ -1,7 +1,7 @@
 using System.Globalization;
 using Scriban.Runtime;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
-using Witnessmark.Rendering.Checklist.InWords;
 using Witnessmark.Rendering.Html;
 
 namespace Witnessmark.Rendering.Checklist.Asks;
@@ -18,7 +18,7 @@ internal static class ReadingGrid
         var judge = ask.Points * ask.Pieces.Length > 1 ? words.Judge(ask.Reading.Judge?.Value) : "";
         return new ScriptObject
         {
-            ["caption"] = Names.Shown(ask.Key),
+            ["caption"] = DeclaredName.Spoken(ask.Key),
             ["named"] = named,
             ["limits"] = ask.Accept is { } accept ? context.Quantities.Of(accept, judge, ask.Reading.JudgesDifference) : null,
             ["unit"] = ask.Accept is null ? UnitOf(ask) : "",

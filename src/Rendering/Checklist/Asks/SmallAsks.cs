@@ -1,7 +1,7 @@
 using System.Globalization;
 using Scriban.Runtime;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
-using Witnessmark.Rendering.Checklist.InWords;
 
 namespace Witnessmark.Rendering.Checklist.Asks;
 
@@ -13,14 +13,14 @@ internal static class SmallAsks
         CountAsk count => [Count(count, context.Words)],
         ToolAsk tool => [Box.Write(Box.Tool, context.Words.Tool, under: string.Join(" / ", tool.Tools))],
         LookAsk look => look.Reading.Verdicts.Select(v => Box.Strike(v.Value)),
-        ChoiceAsk choice => choice.Outcomes.Select(o => Box.Strike(Names.Shown(o))),
+        ChoiceAsk choice => choice.Outcomes.Select(o => Box.Strike(DeclaredName.Spoken(o))),
         _ => [],
     };
 
     // the label stands outside the box, the number that is expected behind it
     private static ScriptObject Count(CountAsk ask, Words words)
     {
-        var label = ask.Mark.Length == 1 ? ask.Mark : Names.Shown(ask.Key);
+        var label = ask.Mark.Length == 1 ? ask.Mark : DeclaredName.Spoken(ask.Key);
         var expected = ask.Expected.ToString(CultureInfo.InvariantCulture);
         var after = (ask.AtLeast, ask.Expected) switch
         {

@@ -1,7 +1,7 @@
 using System.Text.RegularExpressions;
 using Scriban.Runtime;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
-using Witnessmark.Rendering.Checklist.InWords;
 using Witnessmark.Rendering.Html;
 
 namespace Witnessmark.Rendering.Checklist.Asks;
@@ -17,7 +17,7 @@ internal static partial class WorkedBlock
         var boxed = parts.Count(p => (string)p["sign"]! == "") <= MostBoxes;
         return new ScriptObject
         {
-            ["name"] = Names.Shown(ask.Key),
+            ["name"] = DeclaredName.Spoken(ask.Key),
             ["formula"] = ask.Formula,
             ["parts"] = Data.List(boxed ? parts : []),
             ["dot"] = Box.Dot(ask.Value.Round?.Value),

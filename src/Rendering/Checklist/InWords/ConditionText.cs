@@ -1,4 +1,5 @@
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Rendering.Checklist.InWords;
 
@@ -22,7 +23,7 @@ internal sealed record ConditionText(Scope Scope, Words Words, Func<string, stri
     private string Of(Clause clause) => clause switch
     {
         StateClause s => State(s),
-        BundleClause b => Names.Shown(b.Name.Value),
+        BundleClause b => DeclaredName.Spoken(b.Name.Value),
         PeopleClause p => $"{Words.PeopleIn} {Shown(p.Zone.Value)}",
         DevicesClause d => Devices(d),
         MomentClause { Moment: "safe stop" } => Words.SafeStop,
@@ -43,8 +44,8 @@ internal sealed record ConditionText(Scope Scope, Words Words, Func<string, stri
     {
         var name = Fill(written);
         return Scope.Device(name) is { } device && device.Id.Value == name
-            ? $"{Names.Shown(name)} {string.Join(' ', device.Tags.Select(t => t.Value))}"
-            : Names.Shown(name);
+            ? $"{DeclaredName.Spoken(name)} {string.Join(' ', device.Tags.Select(t => t.Value))}"
+            : DeclaredName.Spoken(name);
     }
 
     private string Devices(DevicesClause d)
@@ -53,5 +54,5 @@ internal sealed record ConditionText(Scope Scope, Words Words, Func<string, stri
         return $"{(d.Every ? Words.EveryDevice : Words.AnyDevice)}{which} {Shown(d.Value.Value)}";
     }
 
-    private string Shown(string written) => Names.Shown(Fill(written));
+    private string Shown(string written) => DeclaredName.Spoken(Fill(written));
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Scriban.Runtime;
 using Witnessmark.Language.Quantities;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Rendering.Checklist.InWords;
 
@@ -18,7 +19,7 @@ internal sealed record QuantityWords(Words Words)
 
     /// <summary><c>43 kg (95 lb)</c>, not broken between number and unit.</summary>
     public static string Both(Quantity quantity) =>
-        (DualUnits.Beside(quantity) is { } beside ? $"{quantity} ({beside})" : quantity.ToString()).Replace(' ', '\u00A0');
+        Measures.InBoth(quantity).Replace(' ', '\u00A0');
 
     public string Text(QuantityRange range) => (range.Low, range.High) switch
     {
