@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Reflection;
 using Witnessmark.Cli.Commands;
+using Witnessmark.Rendering.Messages;
 
 namespace Witnessmark.Cli;
 
@@ -48,8 +49,9 @@ public static class CommandLine
 
     private static int Refuse(Surroundings around, RefusedException refused)
     {
-        around.Error.WriteLine(refused.What);
-        around.Error.WriteLine(refused.Todo);
+        // file names and names from a workshop are in there
+        around.Error.WriteLine(Visible.Text(refused.What));
+        around.Error.WriteLine(Visible.Text(refused.Todo));
         return ExitCode.WrongUse;
     }
 

@@ -42,7 +42,7 @@ internal static class Misuse
     private static Option? WithoutValue(Command command, string[] args)
     {
         for (var i = 0; i < args.Length; i++)
-            if (command.Options.FirstOrDefault(o => o.Name == args[i]) is { Arity.MaximumNumberOfValues: > 0 } option && (i + 1 == args.Length || args[i + 1].StartsWith("--", StringComparison.Ordinal)))
+            if (command.Options.FirstOrDefault(o => o.Name == args[i]) is { Arity.MaximumNumberOfValues: > 0 } option && (i + 1 == args.Length || args[i + 1].Length == 0 || args[i + 1].StartsWith("--", StringComparison.Ordinal)))
                 return option;
         return null;
     }
@@ -63,11 +63,11 @@ internal static class Misuse
         if (options.Count > 0)
             return new RefusedException($"{command.Name} also needs {string.Join(", ", options)}.", HelpFor(command));
         var argument = command.Arguments.FirstOrDefault(a => a.Arity.MinimumNumberOfValues > 0 && (parsed.GetResult(a)?.Tokens.Count ?? 0) == 0);
-        return argument is null ? null : new RefusedException($"{command.Name} needs a {argument.Name}.", HelpFor(command));
+        return argument is null ? null : new RefusedException($"{command.Name} needs {(argument.Name[0] is 'a' or 'e' or 'i' or 'o' or 'u' ? "an" : "a")} {argument.Name}.", HelpFor(command));
     }
 
     private static string Hint(string word, IReadOnlyCollection<string> known, Command command) =>
-        NearMiss.Of(word, known) is { } near ? $"Did you mean {near}? {HelpFor(command)}" : HelpFor(command);
+        NearMiss.Of(word, known) is { Length: > 2 } near ? $"Did you mean {near}? {HelpFor(command)}" : HelpFor(command);
 
     private static string HelpFor(Command command) =>
         command is RootCommand ? "witnessmark --help lists the commands." : $"witnessmark {command.Name} --help tells what it takes.";

@@ -1,13 +1,13 @@
 namespace Witnessmark.Cli;
 
 /// <summary>All of the outside that a command may touch besides the disk: two writers, a clock, the folder it stands in.</summary>
-/// <param name="Coloured">Whether standard output is a terminal that wants colour (and NO_COLOR is not set).</param>
+/// <param name="Coloured">Whether both writers are a terminal that wants colour (and NO_COLOR is not set).</param>
 public sealed record Surroundings(TextWriter Out, TextWriter Error, Func<DateTimeOffset> Now, string Folder, bool Coloured)
 {
     public static Surroundings OfThisProcess()
     {
         Console.OutputEncoding = new System.Text.UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
-        var coloured = WantsColour(Console.IsOutputRedirected, Environment.GetEnvironmentVariable("NO_COLOR"), Environment.GetEnvironmentVariable("TERM"));
+        var coloured = WantsColour(Console.IsOutputRedirected || Console.IsErrorRedirected, Environment.GetEnvironmentVariable("NO_COLOR"), Environment.GetEnvironmentVariable("TERM"));
         return new Surroundings(Console.Out, Console.Error, () => DateTimeOffset.Now, Environment.CurrentDirectory, coloured);
     }
 

@@ -58,6 +58,12 @@ internal static class Refusals
         .Where(p => p.Steps.SelectMany(s => s.All(FactWord.Perform)).Any(f => f.Value is PerformValue v && v.Procedure.Value == common.Id.Value))
         .Select(p => p.Id.Value).DefaultIfEmpty("none performs it yet"));
 
-    private static string Meant(string written, IEnumerable<string> known) =>
-        NearMiss.Of(written, known) is { } near ? $"Did you mean {near}?" : $"There are {string.Join(", ", known)}.";
+    private static string Meant(string written, IEnumerable<string> known) => NearMiss.Of(written, known) is { } near
+        ? $"Did you mean {near}?"
+        : known.ToList() switch
+        {
+            [] => "There is none yet.",
+            [var only] => $"There is {only}.",
+            var all => $"There are {string.Join(", ", all)}.",
+        };
 }

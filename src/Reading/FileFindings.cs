@@ -21,6 +21,13 @@ internal static class FileFindings
             : $"Begin a data file with {Shown.Or(kinds.Select(k => $"`{k}:`"))} and its name; procedures and jobs are Markdown files. " +
                 "What belongs to none of these goes out of the workshop folder.");
 
+    public static Finding NoSignOff(Located<string> firstKey) => new(
+        DataFaults.FileUnknown,
+        firstKey.At,
+        $"This is no sign-off: it begins with `{Shown.Short(firstKey.Value)}`.",
+        "Only what was typed from a printed sheet can be held against it.",
+        "Give the .yaml that was issued together with the sheet, filled in; it begins with `record:`.");
+
     public static Finding NoWorkshop() => new(
         DataFaults.WorkshopMissing,
         new SourceText(WorkshopFile, "").At(0, 0),
@@ -43,7 +50,9 @@ internal static class FileFindings
         new(
             DataFaults.IdTwice,
             again.At,
-            $"`{Shown.Short(again.Value)}` is the name of two files; {first.At.Source.Path} has it already.",
+            again.Value == first.Value
+                ? $"`{Shown.Short(again.Value)}` is the name of two files; {first.At.Source.Path} has it already."
+                : $"`{Shown.Short(again.Value)}` and `{Shown.Short(first.Value)}` differ only in capitals or hyphens; {first.At.Source.Path} has the other.",
             "Who asks for it by its name could get either, and a signature under one would count for the other.",
             "Give one of them another name. If it is a new version of the same, take the old file out: older versions live in the history.")
         {

@@ -30,6 +30,9 @@ public static class WorkshopReader
     {
         private static readonly ImmutableArray<string> Kinds = [WorkshopSheet.Key, MachineSheet.Key, ToolSheet.Key];
 
+        /// <summary>A sign-off has a <c>machine:</c> too, and may lie in the workshop: whichever comes first tells.</summary>
+        private static readonly ImmutableArray<string> Telling = [.. Kinds, Reading.Records.SignOffReader.Key];
+
         private readonly List<Workshop> _workshops = [];
         private readonly List<Machine> _machines = [];
         private readonly List<ToolList> _toolLists = [];
@@ -37,7 +40,7 @@ public static class WorkshopReader
 
         public void Take(SourceText source)
         {
-            if (source.Path.EndsWith(".md", StringComparison.Ordinal))
+            if (source.Path.EndsWith(".md", StringComparison.OrdinalIgnoreCase))
                 Keep(_procedures, Steps.ProcedureReader.Read(source, findings));
             else if (YamlTree.Read(source, new TextSpan(0, source.Content.Length), findings) is { Entries.Length: > 0 } map)
                 TakeData(source, map);
@@ -58,7 +61,7 @@ public static class WorkshopReader
 
         private void TakeData(SourceText source, DataMap map)
         {
-            switch (map.Entries.Select(e => e.Key.Value).FirstOrDefault(Kinds.Contains))
+            switch (map.Entries.Select(e => e.Key.Value).FirstOrDefault(Telling.Contains))
             {
                 case WorkshopSheet.Key:
                     _workshops.Add(WorkshopSheet.Read(source, map, findings));
@@ -69,9 +72,8 @@ public static class WorkshopReader
                 case ToolSheet.Key:
                     Keep(_toolLists, ToolSheet.Read(source, map, findings));
                     break;
-                default:
-                    if (map.Find(Reading.Records.SignOffReader.Key) is null)
-                        findings.Add(FileFindings.Unknown(map.Entries[0].Key, Kinds));
+                case null:
+                    findings.Add(FileFindings.Unknown(map.Entries[0].Key, Kinds));
                     break;
             }
         }
@@ -83,10 +85,11 @@ public static class WorkshopReader
                 shelf.Add(item);
         }
 
+        /// <summary>Names that differ only in capitals are the same page, and the same word over the radio.</summary>
         private Items<T> Unique<T>(List<T> items)
             where T : class, IItem
         {
-            foreach (var same in items.GroupBy(i => i.Id.Value, StringComparer.Ordinal).Where(g => g.Count() > 1))
+            foreach (var same in items.GroupBy(i => StepName.Slug(i.Id.Value), StringComparer.Ordinal).Where(g => g.Count() > 1))
                 foreach (var again in same.Skip(1))
                     findings.Add(FileFindings.IdTwice(again.Id, same.First().Id));
             return new Items<T>(items);

@@ -57,10 +57,12 @@ internal sealed partial class Session : IDisposable
             Copy(Repo.Path("procedures"), Path.Combine(_folder, "procedures"));
         else if (EmptyFolder().Match(direction) is { Success: true } empty)
             Directory.CreateDirectory(Path.Combine(_folder, empty.Groups[1].Value));
+        else if (IsLink().Match(direction) is { Success: true } link)
+            Directory.CreateSymbolicLink(Path.Combine(_folder, link.Groups[1].Value), link.Groups[2].Value);
         else if (FileHolds().Match(direction) is { Success: true } holds)
             Write(holds.Groups[1].Value, holds.Groups[2].Value.Replace("\\n", "\n", StringComparison.Ordinal));
         else if (Becomes().Match(direction) is { Success: true } change)
-            Replace(change.Groups[1].Value, change.Groups[2].Value, change.Groups[3].Value);
+            Replace(change.Groups[1].Value, change.Groups[2].Value, change.Groups[3].Value.Replace("\\n", "\n", StringComparison.Ordinal));
         else if (FilledIn().Match(direction) is { Success: true } filled)
             FillIn(filled.Groups[1].Value, filled.Groups[2].Value);
         else
@@ -98,7 +100,7 @@ internal sealed partial class Session : IDisposable
         {
             var target = Path.Combine(to, Path.GetRelativePath(from, file));
             Directory.CreateDirectory(Path.GetDirectoryName(target)!);
-            File.Copy(file, target);
+            File.Copy(file, target, overwrite: true);
         }
     }
 
@@ -107,6 +109,9 @@ internal sealed partial class Session : IDisposable
 
     [GeneratedRegex("^there is an empty folder (\\S+)$")]
     private static partial Regex EmptyFolder();
+
+    [GeneratedRegex("^(\\S+) is a link to (\\S+)$")]
+    private static partial Regex IsLink();
 
     [GeneratedRegex("^the file (\\S+) holds: (.*)$")]
     private static partial Regex FileHolds();

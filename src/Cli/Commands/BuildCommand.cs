@@ -30,7 +30,7 @@ internal static class BuildCommand
         var files = Pipeline.Build(bench, CommandLine.Version);
         OutputFolder.Replace(around.FullPath(output), output, files);
         if (report != "json")
-            around.Out.WriteLine($"{FindingReport.Sum(bench.Findings)} {bench.Extent} read; {files.Length} files in {output}. Open {output}/index.html.");
+            around.Out.WriteLine($"{FindingReport.Sum(bench.Findings)} {bench.Extent} read; {files.Length} files in {output}. Open {output.TrimEnd('/', '\\')}/index.html.");
         return bench.Findings.IsEmpty ? ExitCode.Clean : ExitCode.Findings;
     }
 }

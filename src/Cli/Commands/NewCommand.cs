@@ -54,6 +54,6 @@ internal static partial class NewCommand
         return (found.FullPath, found.Shown.Length == 0 ? "." : found.Shown, found.Files());
     }
 
-    [GeneratedRegex("^[A-Za-z]{1,12}-[0-9]{1,6}$")]
+    [GeneratedRegex("^[A-Za-z]{1,12}-[0-9]{1,6}\\z")]
     private static partial Regex IdForm();
 }

@@ -22,6 +22,8 @@ internal static class ReceiveCommand
     private static int Run(string record, string? within, string report, Surroundings around)
     {
         var full = around.FullPath(record);
+        if (Directory.Exists(full))
+            throw new RefusedException($"{record} is a folder, not a file.", "Name the .yaml that was issued with the sheet, filled in.");
         if (!File.Exists(full))
             throw new RefusedException($"There is no file {record}.", "Name the .yaml that was issued with the sheet, filled in.");
         var folder = WorkshopFolder.Find(within, around);

@@ -8,24 +8,27 @@ namespace Witnessmark.Cli.Disk;
 /// </summary>
 public static class OutputFolder
 {
-    /// <summary>Marks a folder as made by this program, so that it may be replaced.</summary>
+    /// <summary>Marks a folder as made by this program, so that it may be replaced, and names the files that it made.</summary>
     private const string Marker = ".made-by-witnessmark";
+    private const string MarkerHead = "This folder is made anew by witnessmark; these files are its own:";
 
     /// <summary>Replaces the folder by these files.</summary>
     public static void Replace(string folder, string shown, IEnumerable<OutputFile> files)
     {
         Guarded(shown, () =>
         {
-            if (File.Exists(folder))
-                throw new RefusedException($"{shown} is a file, not a folder.", "Name another folder with --out.");
-            if (Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder).Any() && !File.Exists(Path.Combine(folder, Marker)))
-                throw new RefusedException($"{shown} holds files that witnessmark did not make; they would be lost.", "Name an empty or new folder with --out.");
+            folder = Target(folder, shown);
+            Spare(folder, shown);
             var fresh = $"{folder.TrimEnd('/', '\\')}.{Environment.ProcessId}.new";
             try
             {
+                var made = new List<string>();
                 foreach (var file in files)
+                {
                     Put(fresh, file);
-                Put(fresh, OutputFile.Of(Marker, "This folder is made anew by witnessmark; what you put here is lost.\n"));
+                    made.Add(file.Path);
+                }
+                Put(fresh, OutputFile.Of(Marker, $"{MarkerHead}\n{string.Join('\n', made)}\n"));
                 Swap(fresh, folder);
             }
             finally
@@ -34,6 +37,33 @@ public static class OutputFolder
                     Directory.Delete(fresh, recursive: true);
             }
         });
+    }
+
+    /// <summary>Where a link leads, so that the link stays.</summary>
+    private static string Target(string folder, string shown)
+    {
+        if (Directory.Exists(folder))
+            return Directory.ResolveLinkTarget(folder.TrimEnd('/', '\\'), returnFinalTarget: true)?.FullName ?? folder;
+        if (new FileInfo(folder).LinkTarget is not null)
+            throw new RefusedException($"{shown} is a link that leads to no folder.", "Name another folder with --out.");
+        if (File.Exists(folder))
+            throw new RefusedException($"{shown} is a file, not a folder.", "Name another folder with --out.");
+        return folder;
+    }
+
+    /// <summary>Refuses where a file would be lost that this program did not make.</summary>
+    private static void Spare(string folder, string shown)
+    {
+        if (!Directory.Exists(folder) || !Directory.EnumerateFileSystemEntries(folder).Any())
+            return;
+        var marker = Path.Combine(folder, Marker);
+        if (!File.Exists(marker))
+            throw new RefusedException($"{shown} holds files that witnessmark did not make; they would be lost.", "Name an empty or new folder with --out.");
+        var ours = File.ReadLines(marker).Skip(1).Append(Marker).ToHashSet(StringComparer.Ordinal);
+        var other = Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories)
+            .Select(f => Path.GetRelativePath(folder, f).Replace('\\', '/')).FirstOrDefault(f => !ours.Contains(f));
+        if (other is not null)
+            throw new RefusedException($"{shown} holds {other}, which witnessmark did not make; it would be lost.", "Move it elsewhere, or name an empty or new folder with --out.");
     }
 
     /// <summary>Adds files to a folder; none of them may be there yet.</summary>

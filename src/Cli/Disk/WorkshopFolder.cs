@@ -24,10 +24,10 @@ public sealed record WorkshopFolder(string FullPath, string Shown, string? Only)
         var below = Path.Combine(start, "procedures");
         if (File.Exists(Path.Combine(below, RootFile)))
             return Of(below, only, around);
-        var empty = only is null && !Directory.EnumerateFileSystemEntries(full).Any();
+        var empty = only is null && Readable(path ?? "this folder", () => !Directory.EnumerateFileSystemEntries(full).Any());
         throw new RefusedException(
             empty ? $"The folder {path ?? "here"} is empty." : $"No {RootFile} in {path ?? "this folder"} or above it, so it is no workshop.",
-            "witnessmark new WB-01 --in FOLDER starts one.");
+            empty ? $"witnessmark new WB-01 --in {path ?? "."} starts a workshop in it." : "Name the folder that has one. witnessmark new WB-01 --in NEW-FOLDER starts a workshop in an empty or new folder.");
     }
 
     /// <summary>All files that the language reads, in a fixed order. Records, hidden folders, readme files and links are left out.</summary>
@@ -41,36 +41,49 @@ public sealed record WorkshopFolder(string FullPath, string Shown, string? Only)
 
     public static RawFile ReadOne(string fullPath, string shown)
     {
-        var info = new FileInfo(fullPath);
-        return new RawFile(shown.Replace('\\', '/'), info.Length, info.Length > RawFile.Limit ? ReadOnlyMemory<byte>.Empty : Bytes(fullPath, shown));
+        var bytes = Bytes(fullPath, shown);
+        return new RawFile(shown.Replace('\\', '/'), Math.Max(bytes.Length, new FileInfo(fullPath).Length), bytes.Length > RawFile.Limit ? ReadOnlyMemory<byte>.Empty : bytes);
     }
 
     private void Collect(DirectoryInfo folder, List<RawFile> files)
     {
-        foreach (var file in folder.EnumerateFiles().Where(IsOurs))
+        var shown = Path.Combine(Shown, Path.GetRelativePath(FullPath, folder.FullName)).Replace('\\', '/');
+        foreach (var file in Readable(shown, () => folder.EnumerateFiles().Where(IsOurs).ToList()))
         {
             if (files.Count == MostFiles)
                 throw new RefusedException($"More than {MostFiles} files in {Shown}.", "A workshop of that size is more likely a wrong folder: name the one with workshop.yaml.");
             files.Add(ReadOne(file.FullName, Path.GetRelativePath(FullPath, file.FullName)));
         }
-        foreach (var inner in folder.EnumerateDirectories())
+        foreach (var inner in Readable(shown, () => folder.EnumerateDirectories().ToList()))
             if (inner.Name is not ("records" or "out") && !inner.Name.StartsWith('.') && inner.LinkTarget is null)
                 Collect(inner, files);
     }
 
     private static bool IsOurs(FileInfo file) =>
-        file.Extension is ".md" or ".yaml" or ".yml" && file.LinkTarget is null && !file.Name.StartsWith('.')
+        file.Extension.ToLowerInvariant() is ".md" or ".yaml" or ".yml" && file.LinkTarget is null && !file.Name.StartsWith('.')
         && !file.Name.Equals("README.md", StringComparison.OrdinalIgnoreCase);
 
-    private static byte[] Bytes(string fullPath, string shown)
+    /// <summary>Never more than one byte over the limit, whatever the length that a device or a growing file gives.</summary>
+    private static byte[] Bytes(string fullPath, string shown) => Readable(shown, () =>
+    {
+        using var stream = new FileStream(fullPath, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+        using var bytes = new MemoryStream();
+        var piece = new byte[32 * 1024];
+        while (bytes.Length <= RawFile.Limit && stream.Read(piece) is > 0 and var got)
+            bytes.Write(piece, 0, got);
+        return bytes.ToArray();
+    });
+
+    private static T Readable<T>(string shown, Func<T> read)
     {
         try
         {
-            return File.ReadAllBytes(fullPath);
+            return read();
         }
         catch (Exception e) when (e is UnauthorizedAccessException or IOException)
         {
-            throw new RefusedException($"{shown} cannot be read: {e.Message}", "Give the file back its reading rights, or move it out of the workshop.");
+            var reason = e is UnauthorizedAccessException ? "you have no right to." : e.Message;
+            throw new RefusedException($"{shown} cannot be read: {reason}", "Ask whoever owns it for the right to read it, or move it out of the workshop.");
         }
     }
 

@@ -35,8 +35,29 @@ public static class Decode
             findings.Add(LostSign(source, lost));
             return null;
         }
+        if (LoneReturn(content) is >= 0 and var lone)
+        {
+            findings.Add(OldLineEnd(source, lone));
+            return null;
+        }
         return WithoutUnseen(source, findings);
     }
+
+    /// <summary>A line end of old Macs, which other programs do not take for one.</summary>
+    private static int LoneReturn(string content)
+    {
+        for (var at = content.IndexOf('\r'); at >= 0; at = content.IndexOf('\r', at + 1))
+            if (at + 1 == content.Length || content[at + 1] != '\n')
+                return at;
+        return -1;
+    }
+
+    private static Finding OldLineEnd(SourceText source, int at) => new(
+        DataFaults.TextEncoding,
+        source.At(at, at + 1),
+        "A line ends here in a way that only some programs take for a line end (U+000D alone).",
+        "Elsewhere two lines run into one, and what stood in the second is gone.",
+        "In the editor choose line ends LF (or CRLF) and save it again.");
 
     private static ReadOnlySpan<byte> WithoutMark(ReadOnlySpan<byte> bytes) => bytes.StartsWith(Encoding.UTF8.Preamble) ? bytes[3..] : bytes;
 
@@ -123,14 +144,14 @@ public static class Decode
 
     private static string More(int count) => count == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $" (and {count - 1} more in this file)");
 
-    private static bool IsUnseen(char c) => c switch
+    internal static bool IsUnseen(char c) => c switch
     {
         '\t' or '\n' or '\r' => false,
         '\u00AD' or '\u2028' or '\u2029' => true,
         _ => char.GetUnicodeCategory(c) is UnicodeCategory.Control or UnicodeCategory.Format,
     };
 
-    private static string NameOf(char c)
+    internal static string NameOf(char c)
     {
         var code = string.Create(CultureInfo.InvariantCulture, $"U+{(int)c:X4}");
         return c switch

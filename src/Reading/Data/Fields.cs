@@ -11,6 +11,8 @@ namespace Witnessmark.Reading.Data;
 /// </summary>
 public sealed partial class Fields
 {
+    private const int MostCounted = 999;
+
     private readonly DataMap _map;
     private readonly Dictionary<string, DataEntry> _entries = new(StringComparer.Ordinal);
     private readonly HashSet<string> _asked = new(StringComparer.Ordinal);
@@ -50,14 +52,19 @@ public sealed partial class Fields
     public Located<string>? Name(string key, string example = "") =>
         Entry(key) is { } entry && TextOf(entry, "a name", example) is { } name && Names.Usable(name, Findings) ? name : null;
 
-    /// <summary>A whole number, not negative.</summary>
-    public Located<int>? Count(string key, string example = "")
+    /// <summary>The name of a whole file. It is also the name of a page and of a sheet: letters, digits and hyphens.</summary>
+    public Located<string>? Id(string key, string example) => Name(key, example) is { } name && Names.UsableForFile(name, Findings) ? name : null;
+
+    /// <summary>A whole number, from 1 up to what a person could count.</summary>
+    public Located<int>? Count(string key, string example = "", int least = 1, int most = MostCounted)
     {
         if (Entry(key) is not { } entry || TextOf(entry, "a whole number", example) is not { } text)
             return null;
-        if (int.TryParse(text.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var number))
+        var isNumber = text.Value.All(char.IsAsciiDigit);
+        if (isNumber && int.TryParse(text.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= least && number <= most)
             return text.As(number);
-        WrongKind(entry, $"`{Shown.Short(text.Value)}`", "a whole number", example.Length > 0 ? example : "12");
+        var belongs = isNumber ? $"a whole number from {Shown.Number(least)} to {Shown.Number(most)}" : "a whole number";
+        WrongKind(entry, $"`{Shown.Short(text.Value)}`", belongs, example.Length > 0 ? example : "12");
         return null;
     }
 

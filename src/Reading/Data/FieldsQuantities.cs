@@ -8,11 +8,14 @@ namespace Witnessmark.Reading.Data;
 /// <summary>Quantities. <c>kinds</c> are those of the unit table that may stand there (torque, length …); none: any.</summary>
 public sealed partial class Fields
 {
+    /// <summary>Sizes that may be nothing at all. Elsewhere a rule would find nothing to reckon with, and be silent.</summary>
+    private static readonly ImmutableArray<string> MayBeZero = ["angle", "margin", "extension", "hours", "settle"];
+
     public Located<Quantity>? Quantity(string key, string example, params ImmutableArray<string> kinds) =>
-        Read(key, example, QuantityReader.Quantity, q => q.Unit, kinds);
+        Sized(key, example, Read(key, example, QuantityReader.Quantity, q => q.Unit, kinds), q => q.Number);
 
     public Located<Toleranced>? Toleranced(string key, string example, params ImmutableArray<string> kinds) =>
-        Read(key, example, QuantityReader.Toleranced, t => t.Target.Unit, kinds);
+        Sized(key, example, Read(key, example, QuantityReader.Toleranced, t => t.Target.Unit, kinds), t => t.Target.Number);
 
     public Located<QuantityRange>? Range(string key, string example, params ImmutableArray<string> kinds) =>
         Read(key, example, QuantityReader.Range, r => r.Unit, kinds);
@@ -36,9 +39,9 @@ public sealed partial class Fields
     {
         if (Entry(key) is not { } entry || TextOf(entry, "a number", example) is not { } text)
             return null;
-        if (text.Value.Length <= 20 && decimal.TryParse(text.Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number))
+        if (text.Value.Length <= 20 && decimal.TryParse(text.Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && number > 0)
             return text.As(number);
-        WrongKind(entry, $"`{Shown.Short(text.Value)}`", "a number without a unit", example);
+        WrongKind(entry, $"`{Shown.Short(text.Value)}`", "a number above zero, without a unit,", example);
         return null;
     }
 
@@ -48,6 +51,15 @@ public sealed partial class Fields
     /// <summary>A quantity that is itself a key, as the radius in a crane's chart.</summary>
     public Located<Quantity>? KeyAsQuantity(Located<string> key, string example, string kind) =>
         Parse(key, $"A key of {What}", example, QuantityReader.Quantity, q => q.Unit, [kind]);
+
+    private Located<T>? Sized<T>(string key, string example, Located<T>? read, Func<T, decimal> number)
+        where T : struct
+    {
+        if (read is not { } found || number(found.Value) > 0 || (number(found.Value) == 0 && MayBeZero.Contains(key)))
+            return read;
+        WrongKind(_map.Find(key)!, $"`{Shown.Short(found.At.Text)}`", MayBeZero.Contains(key) ? "nothing below zero" : "a size above zero", example);
+        return null;
+    }
 
     private Located<T>? Read<T>(string key, string example, Func<string, Parsed<T>> read, Func<T, Unit?> unitOf, ImmutableArray<string> kinds)
         where T : struct =>

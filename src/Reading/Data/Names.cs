@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.RegularExpressions;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Text;
 using Witnessmark.Reading.Faults;
@@ -6,22 +7,48 @@ using Witnessmark.Reading.Faults;
 namespace Witnessmark.Reading.Data;
 
 /// <summary>Findings about names, keys and words.</summary>
-public static class Names
+public static partial class Names
 {
+    private const int LongestId = 40;
+
     private static readonly System.Buffers.SearchValues<char> Signs = System.Buffers.SearchValues.Create(",=(){}[]:#|<>\"`");
 
     /// <summary>Whether conditions and steps can quote it; reports it when not.</summary>
     public static bool Usable(Located<string> name, FindingList findings)
     {
         var sign = name.Value.AsSpan().IndexOfAny(Signs);
-        if (sign < 0 && name.Value.Length > 0)
+        if (sign < 0 && name.Value.Length > 0 && !name.Value.Any(char.IsControl))
             return true;
         findings.Add(
             DataFaults.NameUnusable,
             name.At,
-            sign < 0 ? "A name is empty here." : $"The name `{Shown.Short(name.Value)}` has the sign `{name.Value[sign]}` in it.",
+            name.Value.Length == 0 ? "A name is empty here."
+                : sign < 0 ? $"The name `{Shown.Short(name.Value)}` has a line end or a tab in it."
+                : $"The name `{Shown.Short(name.Value)}` has the sign `{name.Value[sign]}` in it.",
             "Steps and conditions call things by their names, and these signs mean something else there.",
             "Use letters, digits and hyphens: `wheel-nuts`.");
+        return false;
+    }
+
+    /// <summary>Whether a page, a sheet and a sign-off can be named after it, on any computer; reports it when not.</summary>
+    internal static bool UsableForFile(Located<string> id, FindingList findings)
+    {
+        var said = Shown.Short(id.Value);
+        var sign = id.Value.FirstOrDefault(c => !char.IsAsciiLetterOrDigit(c) && c != '-');
+        var trouble = sign == ' ' ? $"The name `{said}` has a blank in it."
+            : sign != default ? $"The name `{said}` has the sign `{sign}` in it."
+            : id.Value.Length > LongestId ? $"The name `{said}` has {Shown.Number(id.Value.Length)} signs."
+            : !id.Value.Any(char.IsAsciiLetterOrDigit) ? $"The name `{said}` has no letter and no digit in it."
+            : KeptByWindows.IsMatch(id.Value) ? $"`{said}` is a name that Windows keeps for itself."
+            : null;
+        if (trouble is null)
+            return true;
+        findings.Add(
+            DataFaults.NameUnusable,
+            id.At,
+            trouble,
+            "The sheet, its page and its sign-off are files of that name, and somebody copies it by hand from paper.",
+            $"Use letters without accents, digits and hyphens, at most {Shown.Number(LongestId)}: `WB-40`, `okr-34`.");
         return false;
     }
 
@@ -55,4 +82,7 @@ public static class Names
         $"`{key}` is missing in {what}.",
         "Rules and sheets count on it; without it they would have to guess.",
         $"Add a line `{key}: …`.");
+
+    [GeneratedRegex("^(con|prn|aux|nul|com[0-9]|lpt[0-9])$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex KeptByWindows { get; }
 }

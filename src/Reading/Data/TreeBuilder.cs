@@ -52,6 +52,8 @@ internal sealed class TreeBuilder(SourceText source, TextSpan span, FindingList 
             end--;
         if (scalar.Style == ScalarStyle.Plain)
             YamlSigns.ReportLostWords(source, span, span.Start + end, findings);
+        if (scalar.Style == ScalarStyle.DoubleQuoted && scalar.Value.Any(c => c == '\r' || Decode.IsUnseen(c)))
+            findings.Add(YamlSigns.HiddenByEscape(At(start, end), scalar.Value.First(c => c == '\r' || Decode.IsUnseen(c))));
         return new DataText(scalar.Style is ScalarStyle.Literal or ScalarStyle.Folded ? scalar.Value.TrimEnd('\n') : scalar.Value, At(start, end));
     }
 

@@ -63,6 +63,13 @@ internal static class YamlSigns
         "A fact that lies this deep is overlooked in a review.",
         "Write it flat: one fact a line.");
 
+    public static Finding HiddenByEscape(Location at, char sign) => new(
+        DataFaults.TextHidden,
+        at,
+        $"The backslash in {Shown.Short(at.Text)} writes a character that cannot be seen, {Decode.NameOf(sign)}.",
+        "A text with unseen signs can look one way on the screen and mean another: on paper, 10 and 01 could change places.",
+        "Take it out. A backslash that is meant as a backslash is written twice in double quotes, once in single ones.");
+
     public static Finding Anchor(Location at) => new(
         DataFaults.YamlAnchor,
         at,

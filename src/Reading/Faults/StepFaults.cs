@@ -42,6 +42,7 @@ public static class StepFaults
     public static readonly RuleInfo ArgumentMissing = Name("argument-missing");
     public static readonly RuleInfo PinMissing = Name("pin-missing");
     public static readonly RuleInfo PinDiffers = Name("pin-differs");
+    public static readonly RuleInfo PerformCircle = Name("perform-circle");
 
     public static readonly ImmutableArray<RuleInfo> All =
     [
@@ -49,7 +50,7 @@ public static class StepFaults
         StepWithoutName, NotAStep, TooManySteps, TextBetweenSteps, FactsSlipped,
         AlertMarker, MessageShape, MessageInStep, MessageForNothing,
         FactUnknown, FactMisplaced, FactTwice, FactUnclear, FactBroken, NoteBullet, ConditionUnclear,
-        NameUnknown, ValueUnknown, ParameterUnknown, ArgumentMissing, PinMissing, PinDiffers,
+        NameUnknown, ValueUnknown, ParameterUnknown, ArgumentMissing, PinMissing, PinDiffers, PerformCircle,
     ];
 
     private static RuleInfo Text(string name) => new(name, "Text", Severity.Fault);

@@ -14,12 +14,14 @@ public static partial class FrontMatterReader
     public const string ProcedureKey = "procedure";
     public const string JobKey = "job";
 
+    private const int LargestCrew = 20;
+
     /// <summary>The procedure without its text, or null when it has no name.</summary>
     public static Procedure? Read(SourceText source, DataMap map, FindingList findings)
     {
         var fields = new Fields(map, "the front matter", findings);
         var isJob = fields.Has(JobKey) && !fields.Has(ProcedureKey);
-        if (fields.Name(isJob ? JobKey : ProcedureKey, isJob ? "centre-left-reline" : "WB-40") is not { } id)
+        if (fields.Id(isJob ? JobKey : ProcedureKey, isJob ? "centre-left-reline" : "WB-40") is not { } id)
         {
             if (!fields.Has(isJob ? JobKey : ProcedureKey))
                 findings.Add(Names.Missing(ProcedureKey, fields.What, map));
@@ -93,7 +95,7 @@ public static partial class FrontMatterReader
             return [];
         var crew = ImmutableArray.CreateBuilder<(Located<string>, Located<int>)>();
         foreach (var role in below.Map.Entries)
-            if (below.Count(role.Key.Value, "1") is { } number)
+            if (below.Count(role.Key.Value, "1", most: LargestCrew) is { } number)
                 crew.Add((role.Key, number));
         return crew.ToImmutable();
     }
@@ -107,7 +109,7 @@ public static partial class FrontMatterReader
                 site.Text(fact.Key.Value);
         if (fields.Below("counted", "`counted`", "{tools: 23, rags: 12}") is { } counted)
             foreach (var thing in counted.Map.Entries)
-                counted.Count(thing.Key.Value, "23");
+                counted.Count(thing.Key.Value, "23", least: 0);
     }
 
     [GeneratedRegex("^[0-9]{1,5}\\.[0-9]{1,5}\\.[0-9]{1,5}$")]

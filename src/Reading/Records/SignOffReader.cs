@@ -14,11 +14,22 @@ public static class SignOffReader
 {
     public const string Key = "record";
 
+    private static readonly ImmutableArray<string> OnlyHere = [Key, "hash", "copy", "entries"];
+
     /// <summary>The record, or null when the file cannot be read; then there is a finding that says why.</summary>
     public static SignOff? Read(RawFile file, FindingList findings)
     {
         if (Decode.Text(file, findings) is not { } source || YamlTree.Read(source, new TextSpan(0, source.Content.Length), findings) is not { } map)
             return null;
+        // a data sheet or a procedure in the wrong place would only be told what it lacks
+        if (map.Entries is not [var first, ..] || OnlyHere.Any(key => map.Find(key) is not null))
+            return Bind(source, map, findings);
+        findings.Add(FileFindings.NoSignOff(first.Key));
+        return null;
+    }
+
+    private static SignOff Bind(SourceText source, DataMap map, FindingList findings)
+    {
         var record = new Fields(map, "the sign-off", findings) { BlanksMayStay = true };
         var signOff = new SignOff(source, map)
         {

@@ -16,5 +16,6 @@ public static class ReferenceCheck
             SheetCheck.Check(machine, shelf, findings);
         foreach (var procedure in library.Procedures)
             ProcedureCheck.Check(library.ScopeOf(procedure), shelf, findings);
+        PerformCircle.Check(library, findings);
     }
 }

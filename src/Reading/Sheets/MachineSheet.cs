@@ -14,7 +14,7 @@ public static class MachineSheet
     public static Machine? Read(SourceText source, DataMap map, FindingList findings)
     {
         var sheet = new Fields(map, "the data sheet", findings);
-        if (sheet.Name(Key, "okr-34") is not { } id)
+        if (sheet.Id(Key, "okr-34") is not { } id)
             return null;
         var machine = new Machine(source, id, map)
         {

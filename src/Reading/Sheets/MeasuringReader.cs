@@ -8,6 +8,7 @@ namespace Witnessmark.Reading.Sheets;
 /// <summary>What is measured, looked at and worked out.</summary>
 public static class MeasuringReader
 {
+    private const int MostPoints = 24;
     private const string UpTo = "up to ";
     private const string ClearanceOf = "as clearance of ";
 
@@ -47,11 +48,11 @@ public static class MeasuringReader
     private static (Located<int> Number, bool UpTo)? Points(Fields reading)
     {
         if (reading.Node("points") is not DataText text || !text.Text.StartsWith(UpTo, StringComparison.Ordinal))
-            return reading.Count("points", "3") is { } fixedNumber ? (fixedNumber, false) : null;
+            return reading.Count("points", "3", most: MostPoints) is { } fixedNumber ? (fixedNumber, false) : null;
         var entry = reading.Map.Find("points")!;
         var rest = new DataText(text.Text[UpTo.Length..].Trim(), text.At);
         var most = new Fields(new DataMap([entry with { Value = rest }], text.At), reading.What, reading.Findings);
-        return most.Count("points", "up to 6") is { } number ? (number, true) : null;
+        return most.Count("points", "up to 6", most: MostPoints) is { } number ? (number, true) : null;
     }
 
     private static ImmutableArray<ReadingBand> Bands(Fields reading)

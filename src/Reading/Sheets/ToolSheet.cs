@@ -16,7 +16,7 @@ public static class ToolSheet
     public static ToolList? Read(SourceText source, DataMap map, FindingList findings)
     {
         var sheet = new Fields(map, "the tool list", findings);
-        if (sheet.Name(Key, "crane-truck") is not { } id)
+        if (sheet.Id(Key, "crane-truck") is not { } id)
             return null;
         var list = new ToolList(source, id, map)
         {

@@ -17,7 +17,7 @@ public static class WorkshopSheet
         var workshop = new Workshop(source, map)
         {
             Title = sheet.Text(Key, "Cressel Ridge field crew"),
-            Language = sheet.Text("language", "en"),
+            Language = sheet.OneOf("language", "en", "es"),
             NativeUnits = NativeUnits(sheet),
             SignalWords = sheet.OneOf("signal-words", "ANSI Z535", "military"),
             Notice = sheet.Text("notice", "The machine maker's service data stand above this sheet."),

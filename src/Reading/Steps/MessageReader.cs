@@ -27,14 +27,16 @@ internal sealed partial class MessageReader(SourceText source, FindingList findi
         if (!match.Success)
             return Refuse(MessageFindings.NoMessage(StrongLine(strong).At));
         var word = StrongLine(strong).Piece(match.Groups["word"]);
-        var nature = StrongLine(strong).Piece(match.Groups["nature"]).Trimmed();
+        // as words without Markdown; raw HTML and links in it are found here
+        var words = WordAndNature.Match(_prose.Inlines.From(strong.FirstChild).Plain()).Groups["nature"].Value.Trim();
+        var nature = StrongLine(strong).Piece(match.Groups["nature"]).Trimmed().As(words);
         if (nature.Value.Length == 0)
             findings.Add(MessageFindings.NoNature(word.At, word.Value));
         var rest = _prose.Inlines.From(strong.NextSibling).ToBuilder();
         foreach (var inline in Behind(strong).OfType<EmphasisInline>().Where(SaysSignalWord))
             findings.Add(MessageFindings.TwoInOne(source.AtOf(inline), SignalOf(inline)));
         var (avoid, hazard) = Bullets(quote, rest);
-        return new SafetyMessage(word, Signal(word.Value), OneLine(nature), LeftTrimmed(rest.ToImmutable()), avoid, hazard, at);
+        return new SafetyMessage(word, Signal(word.Value), nature, LeftTrimmed(rest.ToImmutable()), avoid, hazard, at);
     }
 
     private static IEnumerable<Markdig.Syntax.Inlines.Inline> Behind(EmphasisInline strong)
@@ -134,14 +136,9 @@ internal sealed partial class MessageReader(SourceText source, FindingList findi
         _ => text,
     };
 
-    private static Located<string> OneLine(Located<string> text) => text.As(LineEnd.Replace(text.Value, " "));
-
     [GeneratedRegex(@"^(?<word>[\p{L} ]+?) *:\s*(?<nature>.*)$", RegexOptions.Singleline)]
     private static partial Regex WordAndNature { get; }
 
     [GeneratedRegex(@"^\[!(?<word>[^\]\s]*)\]?")]
     private static partial Regex AlertMarker { get; }
-
-    [GeneratedRegex(@"\s*\n[\s>]*")]
-    private static partial Regex LineEnd { get; }
 }

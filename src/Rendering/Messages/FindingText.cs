@@ -17,7 +17,7 @@ public sealed record FindingText(string Folder, Ink Ink)
 
     /// <summary><c>machines/okr-34.yaml:103:13: fault: … (torque-unit-slip)</c></summary>
     public string Short(Finding finding) =>
-        $"{Where(finding.At)}: {Colour(finding)}{Severity(finding)}{Ink.Off}: {Visible(finding.Found)} ({finding.Rule.Name})\n";
+        $"{Where(finding.At)}: {Colour(finding)}{Severity(finding)}{Ink.Off}: {Visible.Text(finding.Found)} ({finding.Rule.Name})\n";
 
     public string Long(Finding finding)
     {
@@ -28,7 +28,7 @@ public sealed record FindingText(string Folder, Ink Ink)
         MarkedLine(text, finding.At, Colour(finding));
         foreach (var further in finding.Further)
         {
-            text.Append(' ', Indent).Append(Ink.Quiet).Append(CultureInfo.InvariantCulture, $"{Where(further.At)}: {Visible(further.Says)}").Append(Ink.Off).Append('\n');
+            text.Append(' ', Indent).Append(Ink.Quiet).Append(CultureInfo.InvariantCulture, $"{Where(further.At)}: {Visible.Text(further.Says)}").Append(Ink.Off).Append('\n');
             MarkedLine(text, further.At, Ink.Quiet);
         }
         foreach (var line in finding.Worked)
@@ -51,7 +51,7 @@ public sealed record FindingText(string Folder, Ink Ink)
         var shown = line[cut..Math.Min(line.Length, cut + LongestLine)];
         length = Math.Min(length, Math.Max(1, shown.Length - (column - cut)));
         var number = start.Line.ToString(CultureInfo.InvariantCulture).PadLeft(Indent - 3);
-        text.Append(Ink.Quiet).Append(number).Append(" | ").Append(Ink.Off).Append(Visible(shown.Replace('\t', ' '))).Append('\n')
+        text.Append(Ink.Quiet).Append(number).Append(" | ").Append(Ink.Off).Append(Visible.Text(shown.Replace('\t', ' '))).Append('\n')
             .Append(Ink.Quiet).Append(' ', Indent - 3).Append(" | ").Append(Ink.Off).Append(' ', column - cut)
             .Append(colour).Append('^', length).Append(Ink.Off).Append("\n\n");
     }
@@ -60,7 +60,7 @@ public sealed record FindingText(string Folder, Ink Ink)
     {
         text.Append(Ink.Label).Append(label.PadRight(Indent)).Append(Ink.Off);
         var used = Indent;
-        foreach (var word in Visible(words).Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        foreach (var word in Visible.Text(words).Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
             if (used > Indent && used + 1 + word.Length > Width)
             {
@@ -82,7 +82,7 @@ public sealed record FindingText(string Folder, Ink Ink)
     {
         var start = at.Start;
         var path = Folder.Length == 0 ? at.Source.Path : $"{Folder.TrimEnd('/')}/{at.Source.Path}";
-        return string.Create(CultureInfo.InvariantCulture, $"{Visible(path)}:{start.Line}:{start.Column}");
+        return string.Create(CultureInfo.InvariantCulture, $"{Visible.Text(path)}:{start.Line}:{start.Column}");
     }
 
     private string Colour(Finding finding) => finding.Severity switch
@@ -98,11 +98,4 @@ public sealed record FindingText(string Folder, Ink Ink)
         Language.Findings.Severity.Query => "query",
         _ => "remark",
     };
-
-    /// <summary>Hostile text must not drive the terminal: control and direction characters are shown as �.</summary>
-    private static string Visible(string text) =>
-        text.Any(Unsafe) ? string.Concat(text.Select(c => Unsafe(c) ? '\uFFFD' : c)) : text;
-
-    private static bool Unsafe(char c) =>
-        char.IsControl(c) || c is >= '\u202A' and <= '\u202E' or >= '\u2066' and <= '\u2069' or '\u200E' or '\u200F' or '\u061C';
 }

@@ -41,6 +41,17 @@ public sealed class DecodeTests
         Assert.Equal("text-encoding", Assert.Single(Decoded(Encoding.BigEndianUnicode.GetBytes("machine: okr-34")).Findings).Rule.Name);
     }
 
+    [Fact]
+    public void A_line_end_of_old_macs_is_refused_before_two_lines_run_into_one()
+    {
+        var (text, findings) = Decoded("machine: okr-34\rtitle: hauler\r"u8.ToArray());
+        Assert.Null(text);
+        var finding = Assert.Single(findings);
+        Assert.Equal("text-encoding", finding.Rule.Name);
+        Assert.Equal(15, finding.At.Span.Start);
+        Assert.NotNull(Decoded("machine: okr-34\r\ntitle: hauler\r\n"u8.ToArray()).Text);
+    }
+
     [Theory]
     [InlineData("\u202E", "direction")]
     [InlineData("\u200B", "no width")]
