@@ -13,8 +13,6 @@ namespace Witnessmark.Engineering.Tightening;
 /// <param name="Within">Of a pass at the full target: whether <paramref name="Gets"/> is inside its tolerance; null when it cannot be said.</param>
 public sealed record PassPlan(int Number, TorquePass Pass, Worked<Quantity> Aim, Worked<Quantity> Setting, Quantity? Dial, Quantity? Gets, bool? Within)
 {
-    public bool AtFullTarget => Pass.Share == 1;
-
     /// <summary>What to print in the box: the mark, or the setting in three figures.</summary>
     public Quantity Shown => Dial ?? Setting.Value.ToFigures(3);
 }

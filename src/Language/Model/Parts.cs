@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Witnessmark.Language.Quantities;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Language.Model;
 
@@ -30,7 +31,8 @@ public sealed record PartKind(Located<string> Id, DataNode Node) : IItem
 
     public Located<string>? Basis { get; init; }
 
-    public bool ReplacedAsSet => Replace?.Value == "as a set";
+    /// <summary>Its mark, or its first letters where none is declared.</summary>
+    public string Letters => Mark?.Value ?? DeclaredName.Letters(Id.Value);
 }
 
 /// <summary>Parts stacked in an order in a cavity, from one end to the other.</summary>

@@ -40,29 +40,11 @@ internal sealed partial class InlineReader(SourceText source, FindingList findin
         var at = source.AtOf(inline);
         switch (inline)
         {
-            case LiteralInline literal:
-                read.Add(new PlainText(literal.Content.ToString(), new Location(source, new TextSpan(inline.Span.Start, inline.Span.End + 1))));
-                break;
-            case HtmlEntityInline entity:
-                read.Add(new PlainText(entity.Transcoded.ToString(), at));
-                break;
-            case CodeInline code:
-                read.Add(new CodeText(code.Content, at));
-                break;
-            case LineBreakInline { IsHard: true }:
-                read.Add(new LineBreak(at));
-                break;
-            case LineBreakInline:
-                read.Add(new PlainText(" ", at));
-                break;
             case HtmlInline html:
-                Html(html.Tag, at);
+                RefuseHtml(html.Tag, at);
                 break;
-            case EmphasisInline { DelimiterCount: 2 } strong:
-                read.Add(new StrongText(From(strong.FirstChild, depth + 1), at));
-                break;
-            case EmphasisInline leaning:
-                read.Add(new LeaningText(From(leaning.FirstChild, depth + 1), at));
+            case EmphasisInline emphasis:
+                read.Add(Emphasis(emphasis, at, depth));
                 break;
             case AutolinkInline link:
                 AddLink([new PlainText(link.Url, at)], link.IsEmail ? $"mailto:{link.Url}" : link.Url, at, read);
@@ -77,13 +59,30 @@ internal sealed partial class InlineReader(SourceText source, FindingList findin
                 read.AddRange(From(container.FirstChild, depth + 1));
                 break;
             default:
-                read.Add(new PlainText(at.Text, at));
+                read.Add(Words(inline, at));
                 break;
         }
     }
 
+    private Inline Emphasis(EmphasisInline emphasis, Location at, int depth)
+    {
+        var inner = From(emphasis.FirstChild, depth + 1);
+        return emphasis.DelimiterCount == 2 ? new StrongText(inner, at) : new LeaningText(inner, at);
+    }
+
+    /// <summary>What has nothing inside it.</summary>
+    private Inline Words(MdInline inline, Location at) => inline switch
+    {
+        LiteralInline literal => new PlainText(literal.Content.ToString(), new Location(source, new TextSpan(inline.Span.Start, inline.Span.End + 1))),
+        HtmlEntityInline entity => new PlainText(entity.Transcoded.ToString(), at),
+        CodeInline code => new CodeText(code.Content, at),
+        LineBreakInline { IsHard: true } => new LineBreak(at),
+        LineBreakInline => new PlainText(" ", at),
+        _ => new PlainText(at.Text, at),
+    };
+
     /// <summary>An end tag belongs to its beginning: one cause, one finding.</summary>
-    private void Html(string tag, Location at)
+    private void RefuseHtml(string tag, Location at)
     {
         var name = TagName.Match(tag).Value;
         if (!tag.StartsWith("</", StringComparison.Ordinal))

@@ -1,5 +1,5 @@
-using System.Globalization;
 using System.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Issuing;
@@ -21,7 +21,7 @@ internal static class BlankEntry
             Line(blank, $"    {check.Key}:", $"{check.Role}, not the same person");
         if (entry.AsksAt)
             Line(blank, "    at:", "as 2031-06-11T12:41+02:00");
-        if (step.Guarded)
+        if (step.Guard is not null)
             Line(blank, $"    {EntryKeys.NotDone}:", "only when the step did not apply: why");
     }
 
@@ -35,12 +35,12 @@ internal static class BlankEntry
 
     private static string Hint(Ask ask) => ask switch
     {
-        CountAsk a => (a.AtLeast ? "at least " : a.Expected == 0 ? "must be " : "of ") + Number(a.Expected),
+        CountAsk a => (a.AtLeast ? "at least " : a.Expected == 0 ? "must be " : "of ") + Say.Number(a.Expected),
         ReadingAsk a => Readings(a),
         LookAsk a => string.Join(" or ", a.Reading.Verdicts.Select(v => v.Value)),
         WorkedAsk a => a.Accept is { } accept ? $"{accept}" : a.Value.Round?.Value.Unit.Symbol ?? "",
-        StackAsk a => $"{Number(a.Cells.Length)} in order",
-        PassAsk a => $"of {Number(a.Settings.Length)}",
+        StackAsk a => $"{Say.Number(a.Cells.Length)} in order",
+        PassAsk a => $"of {Say.Number(a.Settings.Length)}",
         SettingAsk a => $"dialled, printed is {a.Dial}",
         ChoiceAsk a => string.Join(" or ", a.Outcomes),
         HoldAsk { Blanks: 0 } a => $"passed: {a.Words[0].Trim()}",
@@ -54,7 +54,7 @@ internal static class BlankEntry
         var unit = ask.Reading.Resolution?.Value.Unit.Symbol ?? ask.Reading.Plausible?.Value.Unit.Symbol ?? "";
         var limit = ask.Accept is { } accept ? $", {ask.Reading.Judge?.Value ?? "each"} {accept}" : "";
         var upTo = ask.Reading.UpToPoints ? "up to " : "";
-        return ask.Points == 1 ? $"in {unit}{limit}" : $"{upTo}{Number(ask.Points)} readings{(ask.Pieces is [""] ? "" : " each")}, in {unit}{limit}";
+        return ask.Points == 1 ? $"in {unit}{limit}" : $"{upTo}{Say.Number(ask.Points)} readings{(ask.Pieces is [""] ? "" : " each")}, in {unit}{limit}";
     }
 
     private static void Line(StringBuilder blank, string text, string comment)
@@ -64,6 +64,4 @@ internal static class BlankEntry
             blank.Append(' ', Math.Max(1, CommentColumn - text.Length)).Append("# ").Append(comment.ReplaceLineEndings(" "));
         blank.Append('\n');
     }
-
-    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

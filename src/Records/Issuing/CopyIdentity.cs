@@ -1,4 +1,3 @@
-using System.Globalization;
 using Witnessmark.Records.Hashing;
 
 namespace Witnessmark.Records.Issuing;
@@ -7,8 +6,5 @@ namespace Witnessmark.Records.Issuing;
 /// <param name="IssuedAt">With its offset: <c>2031-06-11T06:40+02:00</c>.</param>
 public sealed record CopyIdentity(ProcedureHash Hash, string Unit, string Serial, string Place, string IssuedAt, string IssuedBy)
 {
-    /// <summary>A time as it is printed on the copy and typed in its sign-off: to the minute, with its offset.</summary>
-    public static string TimeText(DateTimeOffset time) => time.ToString("yyyy-MM-dd'T'HH:mmzzz", CultureInfo.InvariantCulture);
-
     public string Mark => SetMark.Of(Hash.Hex, Unit, Serial, Place, IssuedAt, IssuedBy);
 }

@@ -9,9 +9,9 @@ internal static class Due
     /// <returns>Null when the sign-off does not tell.</returns>
     public static bool? Is(Held held, SheetEntry asked)
     {
-        if (!asked.Step.Guarded || asked.Step.Place.Effective(FactWord.OnlyIf)?.Value is not ConditionValue guard)
+        if (asked.Step.Guard is not { } guard)
             return true;
-        var clauses = guard.Condition.All.Select(c => Is(held, c)).ToList();
+        var clauses = guard.All.Select(c => Is(held, c)).ToList();
         return clauses.Contains(false) ? false : clauses.Contains(null) ? null : true;
     }
 

@@ -65,7 +65,7 @@ public sealed record HeldEntry(SheetEntry Asked, SignOffEntry Entry)
     public Located<string>? At => Typed.Text(Entry.Find(EntryKeys.At));
 
     /// <summary>A guarded step that did not apply, with the reason.</summary>
-    public bool NotDone => Asked.Step.Guarded && !Typed.IsEmpty(Entry.Find(EntryKeys.NotDone));
+    public bool NotDone => Asked.Step.Guard is not null && !Typed.IsEmpty(Entry.Find(EntryKeys.NotDone));
 
     /// <summary><c>step 2, Measure each friction disc</c></summary>
     public string Says => Asked.Says;

@@ -38,7 +38,7 @@ public sealed record StackAsk(string Key, PartStack Stack, ImmutableArray<Ladder
 /// <param name="Label">D1</param>
 /// <param name="Outer">True when the teeth are outside (steel column), false inside (friction column).</param>
 /// <param name="FacedTo">piston or ring for a part faced on one side.</param>
-public sealed record LadderCell(int Position, string Label, PartKind Part, bool Outer, string? FacedTo, string From);
+public sealed record LadderCell(int Position, string Label, PartKind Part, bool Outer, string? FacedTo);
 
 /// <summary>Bolts inked pass by pass.</summary>
 /// <param name="Settings">What to dial in each pass, on the wrench's scale.</param>

@@ -7,12 +7,14 @@ internal static class Guards
 {
     private const string ConditionOf = "condition of ";
 
+    public static Condition? Of(StepInPlace place) => (place.Effective(FactWord.OnlyIf)?.Value as ConditionValue)?.Condition;
+
     /// <returns>Null when it shows only on the machine.</returns>
     public static bool? Holds(StepInPlace place, StepNames names)
     {
-        if (place.Effective(FactWord.OnlyIf)?.Value is not ConditionValue guard)
+        if (Of(place) is not { } guard)
             return true;
-        var clauses = guard.Condition.All.Select(c => Holds(c, names)).ToList();
+        var clauses = guard.All.Select(c => Holds(c, names)).ToList();
         return clauses.Contains(false) ? false : clauses.Contains(null) ? null : true;
     }
 

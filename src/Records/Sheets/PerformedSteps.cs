@@ -32,7 +32,7 @@ internal static class PerformedSteps
                 var holds = Guards.Holds(step, there);
                 if (holds is false)
                     continue;
-                var sheet = new SheetStep(new StepCode(number, inner), step, there.Shown, AskList.Of(step, there), []) { Guarded = holds is null };
+                var sheet = new SheetStep(new StepCode(number, inner), step, there.Shown, AskList.Of(step, there), []) { Guard = holds is true ? null : Guards.Of(step) };
                 steps.Add(new PlannedStep(sheet, there, []));
                 if (!within.Contains(callee.Id.Value))
                     Perform(step, there, within.Add(callee.Id.Value), number, ref inner, steps);

@@ -32,8 +32,8 @@ public sealed record SheetStep(
 {
     public Step Step => Place.Step;
 
-    /// <summary>Whether only the machine can tell if the step is done: its <c>only-if</c> cannot be decided on paper.</summary>
-    public bool Guarded { get; init; }
+    /// <summary>The step's <c>only-if</c>, unless the data sheet says already that it holds: whether it is to be done shows on the machine.</summary>
+    public Condition? Guard { get; init; }
 }
 
 /// <summary>Parameters of a performed common part: <c>{group}</c> stands for <c>backing-ring-bolts</c>.</summary>

@@ -37,7 +37,7 @@ public static class SheetPlanner
             AskList.Of(place, names),
             [.. performed.Select(p => p.Sheet)])
         {
-            Guarded = Guards.Holds(place, names) is null,
+            Guard = Guards.Holds(place, names) is true ? null : Guards.Of(place),
         };
         return new PlannedStep(sheet, names, performed);
     }

@@ -10,14 +10,12 @@ namespace Witnessmark.Rendering.Checklist;
 /// <summary>The short lines of a step: a bold word and what follows it.</summary>
 internal static class StepLines
 {
-    private const string ConditionOf = "condition of ";
-
     /// <summary>Read before the work: conditions, load, calls.</summary>
     public static IEnumerable<ScriptObject> Before(SheetStep step, SheetContext context)
     {
         var words = context.Words;
         var conditions = context.Conditions(step.Fills);
-        if (Guard(step, context) is { } only)
+        if (step.Guard is { } only)
             yield return Line(words.OnlyIf, conditions.Of(only));
         foreach (var needed in step.Step.All(FactWord.Requires).Select(f => f.Value).OfType<ConditionValue>())
             yield return Line(words.MustBeSo, conditions.Of(needed.Condition));
@@ -36,15 +34,6 @@ internal static class StepLines
                 yield return Line(words.Answer, $"“{Blanks(call.Answer)}”");
         }
     }
-
-    /// <summary>The condition under which the step is done; null when it always is, or when the data sheet already settles it.</summary>
-    public static Condition? Guard(SheetStep step, SheetContext context) =>
-        step.Place.Effective(FactWord.OnlyIf)?.Value is ConditionValue only && !only.Condition.All.All(c => Settled(c, step, context)) ? only.Condition : null;
-
-    // "condition of a group": the planner leaves out what the data sheet rules out
-    private static bool Settled(Clause clause, SheetStep step, SheetContext context) =>
-        clause is StateClause { Thing.Value: var thing } && thing.StartsWith(ConditionOf, StringComparison.Ordinal)
-        && context.Scope.Fasteners(step.Fills.In(thing[ConditionOf.Length..]).Replace(' ', '-'))?.Condition is not null;
 
     /// <summary>Read after a value is written: what to do when it is outside.</summary>
     public static IEnumerable<ScriptObject> After(SheetStep step, SheetContext context)

@@ -16,7 +16,7 @@ internal static class StepRow
         var blocks = Blocks(step, context).ToList();
         if (boxes.Count + blocks.Count == 0 && step.Performed.IsEmpty)
             boxes.Add(Box.Strike(context.Words.Done));
-        if (StepLines.Guard(step, context) is not null)
+        if (step.Guard is not null)
             boxes.Add(Box.Strike(context.Words.NotSo));
         return new ScriptObject
         {

@@ -33,7 +33,6 @@ internal static class MachinePage
             group.Condition is { } d ? $"threads {d.Value}" : "", group.NutFactor is { } k ? $"nut factor {k.Value}" : "", group.FitsOneWay is { } f ? $"fits one way: {f.Value}" : ""),
         ["torque"] = group.Torque is { } torque ? Measures.InBoth(torque.Value) : "",
         ["lines"] = Lines(worked.Of(group)),
-        ["figure"] = "",
         ["basis"] = group.Basis?.Value ?? "",
     };
 
@@ -43,7 +42,6 @@ internal static class MachinePage
         ["name"] = DeclaredName.SpokenIn(stack.Id.Value),
         ["order"] = $"From the {stack.From?.Value}: " + string.Join(", ", stack.Order.Select(Row)),
         ["lines"] = Lines(worked.Of(stack, machine)),
-        ["figure"] = "",
         ["basis"] = stack.Basis?.Value ?? "",
     };
 

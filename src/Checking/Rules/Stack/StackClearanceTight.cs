@@ -3,6 +3,7 @@ using Witnessmark.Engineering.Stacks;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Quantities;
+using Witnessmark.Language.Text;
 using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Checking.Rules.Stack;
@@ -26,23 +27,25 @@ public sealed class StackClearanceTight : ISheetRule
             // what usually comes together is accepted
             if (Holds(accepted.Value, usual))
                 continue;
-            findings.Add(new Finding(
-                Info,
-                accepted.At,
-                $"Good parts of the {stack.Id.Spoken()} usually leave {Rounded(usual)}; only {Measures.InBoth(accepted.Value)} is accepted.",
-                "Sets with every part inside its own limits would be taken apart again on the job, and someone will start to swap parts until it fits.",
-                "Ask the maker for the accepted clearance, or for closer thicknesses. If parts are picked by measuring, say so.")
-            {
-                Further = [new FurtherPlace(stack.Cavity!.Value.At, $"the cavity: {stack.Cavity.Value.Value}")],
-                Worked =
-                [
-                    $"clearance as drawn: {height.Clearance.Line}",
-                    $"to be expected: {height.RootSumSquare.Line}",
-                    $"worst case: {height.WorstCase.Line}",
-                ],
-            });
+            findings.Add(Of(stack, accepted, usual, height));
         }
     }
+
+    private static Finding Of(PartStack stack, Located<QuantityRange> accepted, QuantityRange usual, StackHeight height) => new(
+        Info,
+        accepted.At,
+        $"Good parts of the {stack.Id.Spoken()} usually leave {Rounded(usual)}; only {Measures.InBoth(accepted.Value)} is accepted.",
+        "Sets with every part inside its own limits would be taken apart again on the job, and someone will start to swap parts until it fits.",
+        "Ask the maker for the accepted clearance, or for closer thicknesses. If parts are picked by measuring, say so.")
+    {
+        Further = [new FurtherPlace(stack.Cavity!.Value.At, $"the cavity: {stack.Cavity.Value.Value}")],
+        Worked =
+        [
+            $"clearance as drawn: {height.Clearance.Line}",
+            $"to be expected: {height.RootSumSquare.Line}",
+            $"worst case: {height.WorstCase.Line}",
+        ],
+    };
 
     private static QuantityRange Around(Quantity middle, Quantity off) =>
         QuantityRange.Between(middle with { Number = middle.Number - off.Number }, middle with { Number = middle.Number + off.Number });

@@ -27,14 +27,10 @@ public sealed class TorqueAboveWindow : ISheetRule
                 torque.Torque.At,
                 $"{Measures.InBoth(torque.Torque.Value)} brings {torque.Group.Id.Value} up to {reached} of the torque at proof load; the house allows {limit}.",
                 "Friction scatters by a quarter. A bolt aimed this high may be pulled past proof: it stays long, clamps less, and breaks later.",
-                PutRight(torque))
+                torque.PutRight)
             {
                 Worked = [.. torque.Worked, $"most: {torque.Window.High.Line}"],
             });
         }
     }
-
-    private static string PutRight(TorqueCase torque) => torque.FittingFrom(torque.Window.Target.Value) is { } fits
-        ? $"`{fits}` fits: {torque.WindowText} is the window for {torque.Bolt}. If the torque is right, look up thread, class and k."
-        : $"{torque.WindowText} is the window for {torque.Bolt}; the tolerance must stay inside. If the torque is right, look up thread, class and k.";
 }

@@ -27,14 +27,10 @@ public sealed class TorqueBelowWindow : ISheetRule
                 torque.Torque.At,
                 $"{Measures.InBoth(torque.Torque.Value)} brings {torque.Group.Id.Value} down to {reached} of the torque at proof load; the house asks for {limit}.",
                 "Bolts that are pulled this little do not hold the joint shut: it moves under load, the bolts bend to and fro, work loose and break.",
-                PutRight(torque))
+                torque.PutRight)
             {
                 Worked = [.. torque.Worked, $"least: {torque.Window.Low.Line}"],
             });
         }
     }
-
-    private static string PutRight(TorqueCase torque) => torque.FittingFrom(torque.Window.Target.Value) is { } fits
-        ? $"`{fits}` fits: {torque.WindowText} is the window for {torque.Bolt}. If the torque is right, look up thread, class and k."
-        : $"{torque.WindowText} is the window for {torque.Bolt}; the tolerance must stay inside. If the torque is right, look up thread, class and k.";
 }

@@ -33,6 +33,11 @@ internal sealed record TorqueCase(FastenerGroup Group, Located<Toleranced> Torqu
     /// <summary>The window in the unit of the torque: <c>203 to 265 N·m</c>.</summary>
     public string WindowText => $"{Figure(Window.Low.Value).NumberText} to {Figure(Window.High.Value)}";
 
+    /// <summary>What to do with a torque outside the window.</summary>
+    public string PutRight => FittingFrom(Window.Target.Value) is { } fits
+        ? $"`{fits}` fits: {WindowText} is the window for {Bolt}. If the torque is right, look up thread, class and k."
+        : $"{WindowText} is the window for {Bolt}; the tolerance must stay inside. If the torque is right, look up thread, class and k.";
+
     public decimal ShareOfProof(Quantity torque) => Window.ShareOfProof(torque) ?? 0;
 
     /// <summary>From area to torque at proof, for under the finding.</summary>

@@ -9,7 +9,7 @@ public sealed class TimeUnclear : IReason
 
     public static void Check(Held held, FindingList findings)
     {
-        foreach (var (time, _, _) in Times.Of(held).Where(t => Typed.Time(t.Text.Value) is null))
+        foreach (var (time, _) in Times.Of(held).Where(t => Typed.Time(t.Text.Value) is null))
             findings.Add(
                 Info,
                 time.At,

@@ -16,5 +16,5 @@ internal static class CountAsks
     private static int? Declared(string name, StepNames names) =>
         names.Fasteners(name)?.Count?.Value ?? names.Part(name)?.Count?.Value ?? names.Device(name)?.Tags.Length;
 
-    private static string Mark(string name, StepNames names) => names.Part(name)?.Mark?.Value ?? DeclaredName.Letters(name);
+    private static string Mark(string name, StepNames names) => names.Part(name)?.Letters ?? DeclaredName.Letters(name);
 }

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Quantities;
-using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Records.Sheets;
 
@@ -23,8 +22,7 @@ internal static class ReadingAsks
     {
         if (reading.Of is not { } of || names.Part(of.Value) is not { } part)
             return [""];
-        var mark = part.Mark?.Value ?? DeclaredName.Letters(part.Id.Value);
-        return [.. Enumerable.Range(1, part.Count?.Value ?? 1).Select(i => mark + i.ToString(CultureInfo.InvariantCulture))];
+        return [.. Enumerable.Range(1, part.Count?.Value ?? 1).Select(i => part.Letters + i.ToString(CultureInfo.InvariantCulture))];
     }
 
     /// <summary>Bands for which the step does not stop, as one range; null when it stops for none or they leave a gap.</summary>

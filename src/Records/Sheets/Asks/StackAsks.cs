@@ -1,6 +1,5 @@
 using System.Globalization;
 using Witnessmark.Language.Model;
-using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Records.Sheets;
 
@@ -21,8 +20,8 @@ internal static class StackAsks
     {
         if (names.Part(position.Piece.Part.Value) is not { } part)
             return null;
-        var label = (part.Mark?.Value ?? DeclaredName.Letters(part.Id.Value)) + position.OfPart.ToString(CultureInfo.InvariantCulture);
+        var label = part.Letters + position.OfPart.ToString(CultureInfo.InvariantCulture);
         return new LadderCell(
-            position.Number, label, part, part.Spline?.Value == TeethOutside, position.Piece.FacedTo?.Value, stack.From?.Value ?? "");
+            position.Number, label, part, part.Spline?.Value == TeethOutside, position.Piece.FacedTo?.Value);
     }
 }

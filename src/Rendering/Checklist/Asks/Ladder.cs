@@ -85,7 +85,7 @@ internal static class Ladder
             ["after"] = Data.List(faced.Skip(1).Select(f => (object?)$"{f.Label} {context.Words.Shows}")),
             ["calls"] = call?.Call.Replace("___", first, StringComparison.Ordinal) ?? "",
             ["hears"] = call?.Answer.Replace("___", first, StringComparison.Ordinal) ?? "",
-            ["marks"] = Data.List(ask.Cells.Select(c => c.Part.Mark?.Value ?? c.Label.TrimEnd("0123456789".ToCharArray())).Distinct()),
+            ["marks"] = Data.List(ask.Cells.Select(c => c.Part.Letters).Distinct()),
         };
     }
 
