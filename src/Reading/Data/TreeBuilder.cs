@@ -152,9 +152,9 @@ internal sealed class TreeBuilder(SourceText source, TextSpan span, FindingList 
             var mark = (int)broken.Start.Index;
             findings.Add(YamlTrouble.Explain(source, span, span.Start + _lastGood, span.Start + (mark == 0 ? _lastGood : mark)));
         }
-        catch (InvalidOperationException)
+        catch (Exception broken) when (broken is InvalidOperationException or ArgumentException)
         {
-            // an unclosed bracket before the next key: the parser gives no place at all
+            // an unclosed bracket before the next key, a tag that is no address: the parser gives no place at all
             findings.Add(YamlTrouble.Explain(source, span, span.Start + _lastGood, span.Start + _lastGood));
         }
         _broken = true;

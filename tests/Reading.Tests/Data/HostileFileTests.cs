@@ -36,6 +36,12 @@ public sealed class HostileFileTests
             iter: 800);
     }
 
+    [Theory]
+    [InlineData("a: !<> x")]
+    [InlineData("a: !<  > x")]
+    [InlineData("a: !<a b> x")]
+    public void A_tag_that_is_no_address_is_a_finding(string line) => Assert.Equal(["yaml-broken"], Rules($"machine: okr-34\n{line}\n"));
+
     [Fact]
     public void What_expands_without_end_is_refused()
     {
