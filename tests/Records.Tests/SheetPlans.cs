@@ -71,6 +71,18 @@ public sealed class SheetPlans
         Assert.Equal([1, 3, 4, 5, 6, 7, 8, 9], plan.Steps.Where(s => s.Code.Inner is not null).Select(s => s.Code.Inner!.Value));
     }
 
+    [Theory]
+    [InlineData("condition of backing-ring-bolts = oiled", false)]
+    [InlineData("condition of backing-ring-bolts = dry", true)]
+    [InlineData("lock-pins = all engaged", true)]
+    public void A_step_prints_its_condition_unless_the_data_sheet_says_already_that_it_holds(string condition, bool printed)
+    {
+        const string stacking = "    - fit: brake-stack\n";
+        var library = Demo.With("wheel-end/wb-40.md", stacking, $"{stacking}    - only-if: {condition}\n");
+        var step = SheetPlanner.Plan(library.ScopeOf(library.Procedure("WB-40")!), null).Steps.Single(s => s.Asks.Any(a => a is StackAsk));
+        Assert.Equal(printed, step.Guard is not null);
+    }
+
     [Fact]
     public void The_cover_is_not_still_in_once_it_was_taken_off()
     {
