@@ -35,7 +35,8 @@ internal readonly record struct Numeral(TextSpan Span, TextSpan Digits)
 
     public decimal Value(string text)
     {
-        var digits = string.Concat(text[Digits.Start..Digits.End].Where(c => !Grouping.Contains(c)));
+        var written = text[Digits.Start..Digits.End];
+        var digits = HasGrouping(written) ? string.Concat(written.Where(c => !Grouping.Contains(c))) : written;
         var value = decimal.Parse(digits, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
         return IsNegative && value != 0 ? -value : value;
     }
@@ -49,14 +50,15 @@ internal readonly record struct Numeral(TextSpan Span, TextSpan Digits)
             return new QuantityFault(QuantityProblem.DecimalComma, Span, WithPoint(written) is { } point ? Replaced(text, Digits, point) : null);
         if (IsTooLong(written))
             return new QuantityFault(QuantityProblem.TooLong, Digits, null);
-        return written.Count(c => c == '.') > 1 || !IsGrouped(written)
+        return written.AsSpan().Count('.') > 1 || !IsGrouped(written)
             ? new QuantityFault(QuantityProblem.SplitNumber, Span, null)
             : InPieces(text, written, ranges);
     }
 
     private static bool IsTooLong(string written) =>
-        written.Where(char.IsAsciiDigit).SkipWhile(c => c == '0').Count() > MostDigits
-        || (written.Contains('.') && written.Length - written.LastIndexOf('.') - 1 > MostDigits);
+        written.Length > MostDigits
+        && (written.Where(char.IsAsciiDigit).SkipWhile(c => c == '0').Count() > MostDigits
+            || (written.Contains('.') && written.Length - written.LastIndexOf('.') - 1 > MostDigits));
 
     private QuantityFault NoNumber(string text, bool ranges)
     {
@@ -84,10 +86,12 @@ internal readonly record struct Numeral(TextSpan Span, TextSpan Digits)
         return thousands || parts.Length > 2 || written.Contains('.') ? null : $"{(parts[0].Length == 0 ? "0" : parts[0])}.{parts[1]}";
     }
 
+    private static bool HasGrouping(string written) => written.AsSpan().ContainsAny(Grouping);
+
     /// <summary>Groups of three in front of the point, or none at all.</summary>
     private static bool IsGrouped(string written)
     {
-        if (!written.Any(Grouping.Contains))
+        if (!HasGrouping(written))
             return true;
         var point = written.Split('.');
         var groups = point[0].Split([.. Grouping]);

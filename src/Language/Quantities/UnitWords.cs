@@ -1,15 +1,23 @@
+using System.Collections.Immutable;
+
 namespace Witnessmark.Language.Quantities;
 
 /// <summary>Where the spelling of a unit can end: units have blanks, dots and dashes of their own.</summary>
 internal static class UnitWords
 {
-    private static readonly string[] GoOn = ["to", "or"];
-
-    public static IReadOnlyList<string> PlusMinus { get; } = ["±", "+-", "+/-", "+−"];
+    public static ImmutableArray<string> PlusMinus { get; } = ["±", "+-", "+/-", "+−"];
 
     /// <summary>The end, a parenthesis, a tolerance or a word of a range.</summary>
     public static bool StopsAt(string text, int at) =>
-        at >= text.Length || text[at] is '(' or ')' || PlusMinus.Any(p => Is(text, at, p)) || GoOn.Any(w => IsWordAt(text, at, w));
+        at >= text.Length || text[at] is '(' or ')' || IsPlusMinus(text, at) || IsWordAt(text, at, "to") || IsWordAt(text, at, "or");
+
+    private static bool IsPlusMinus(string text, int at)
+    {
+        foreach (var sign in PlusMinus)
+            if (Is(text, at, sign))
+                return true;
+        return false;
+    }
 
     /// <summary>Ends of the first word, of the first two words, and so on up to what stops a unit.</summary>
     public static IEnumerable<int> Ends(string text, int start)

@@ -3,38 +3,41 @@ namespace Witnessmark.Language.Text;
 /// <summary>A file's text and the path it is known by in the workshop (relative, with forward slashes).</summary>
 public sealed class SourceText
 {
-    private readonly int[] _lineStarts;
+    // only findings and sheets ask for lines, and most texts have none
+    private readonly Lazy<int[]> _lineStarts;
 
     public SourceText(string path, string content)
     {
         Path = path;
         Content = content;
-        _lineStarts = FindLineStarts(content);
+        _lineStarts = new Lazy<int[]>(() => FindLineStarts(content));
     }
 
     public string Path { get; }
 
     public string Content { get; }
 
-    public int LineCount => _lineStarts.Length;
+    public int LineCount => LineStarts.Length;
+
+    private int[] LineStarts => _lineStarts.Value;
 
     /// <summary>Line and column of an offset, both counted from 1. The only place in the house that adds the 1.</summary>
     public LineColumn PositionOf(int offset)
     {
         var line = LineOf(offset);
-        return new LineColumn(line + 1, offset - _lineStarts[line] + 1);
+        return new LineColumn(line + 1, offset - LineStarts[line] + 1);
     }
 
     /// <summary>The text of a line (counted from 1) without its line end.</summary>
     public string Line(int number)
     {
-        var start = _lineStarts[number - 1];
-        var end = number < _lineStarts.Length ? _lineStarts[number] : Content.Length;
+        var start = LineStarts[number - 1];
+        var end = number < LineStarts.Length ? LineStarts[number] : Content.Length;
         return Content[start..end].TrimEnd('\r', '\n');
     }
 
     /// <summary>Offset of the first character of a line (counted from 1).</summary>
-    public int StartOfLine(int number) => _lineStarts[number - 1];
+    public int StartOfLine(int number) => LineStarts[number - 1];
 
     public string Slice(TextSpan span) => Content[span.Start..span.End];
 
@@ -44,7 +47,7 @@ public sealed class SourceText
 
     private int LineOf(int offset)
     {
-        var found = Array.BinarySearch(_lineStarts, Math.Clamp(offset, 0, Content.Length));
+        var found = Array.BinarySearch(LineStarts, Math.Clamp(offset, 0, Content.Length));
         return found >= 0 ? found : ~found - 1;
     }
 

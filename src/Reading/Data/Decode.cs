@@ -122,9 +122,9 @@ public static class Decode
     /// <summary>The text as it looks: what cannot be seen is reported once for the file, and left out.</summary>
     private static SourceText WithoutUnseen(SourceText source, FindingList findings)
     {
-        var unseen = Enumerable.Range(0, source.Content.Length).Where(i => IsUnseen(source.Content[i])).ToList();
-        if (unseen.Count == 0)
+        if (!HasUnseen(source.Content))
             return source;
+        var unseen = Enumerable.Range(0, source.Content.Length).Where(i => IsUnseen(source.Content[i])).ToList();
         var first = unseen[0];
         var (line, column) = source.PositionOf(first);
         var finding = new Finding(
@@ -144,9 +144,17 @@ public static class Decode
 
     private static string More(int count) => count == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $" (and {count - 1} more in this file)");
 
+    private static bool HasUnseen(string text)
+    {
+        foreach (var c in text)
+            if (IsUnseen(c))
+                return true;
+        return false;
+    }
+
     internal static bool IsUnseen(char c) => c switch
     {
-        '\t' or '\n' or '\r' => false,
+        (>= ' ' and <= '~') or '\t' or '\n' or '\r' => false,
         '\u00AD' or '\u2028' or '\u2029' => true,
         _ => char.GetUnicodeCategory(c) is UnicodeCategory.Control or UnicodeCategory.Format,
     };

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
@@ -25,9 +24,10 @@ internal static class ClauseReader
     /// <param name="value">How a value may look here.</param>
     public static StateClause? State(Located<string> text, Regex value, FindingList findings)
     {
-        if (Spelling.Sign.Matches(text.Value) is not [var sign])
+        var sign = Spelling.Sign.Match(text.Value);
+        if (!sign.Success || Spelling.Sign.IsMatch(text.Value, sign.Index + sign.Length))
             return Unclear(text, findings);
-        var values = text.Piece(sign.Index + sign.Length, text.Value.Length).Split(Spelling.Or).ToImmutableArray();
+        var values = text.Piece(sign.Index + sign.Length, text.Value.Length).Split(Spelling.Or);
         var left = text.Piece(0, sign.Index);
         var thing = Spelling.ThingAtPlace.Match(left.Value);
         if (!thing.Success || !values.All(v => value.IsMatch(v.Value)))

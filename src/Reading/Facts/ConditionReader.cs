@@ -13,12 +13,12 @@ public static class ConditionReader
     /// <summary>The condition, or null when a clause could not be read; then <paramref name="findings"/> says which and why.</summary>
     public static Condition? Read(Located<string> text, FindingList findings)
     {
-        var clauses = ImmutableArray.CreateBuilder<Clause>();
-        var pieces = text.AtCommas().ToList();
+        var pieces = text.AtCommas();
+        var clauses = ImmutableArray.CreateBuilder<Clause>(pieces.Length);
         foreach (var piece in pieces)
             if (ClauseReader.Read(piece.Value.Length == 0 ? piece with { At = text.At } : piece, findings) is { } clause)
                 clauses.Add(clause);
-        return clauses.Count == pieces.Count ? new Condition(clauses.ToImmutable(), text.At) : null;
+        return clauses.Count == pieces.Length ? new Condition(clauses.MoveToImmutable(), text.At) : null;
     }
 
     /// <summary>

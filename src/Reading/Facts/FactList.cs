@@ -13,11 +13,18 @@ internal sealed class FactList(FactPlace place, FindingList findings)
     {
         if (FactReader.Read(bullet, place, findings) is not { } fact)
             return;
-        var first = _facts.FirstOrDefault(f => f.Word == fact.Word);
-        if (first is not null && !fact.Word.Row().Often)
+        if (!fact.Word.Row().Often && First(fact.Word) is { } first)
             findings.Add(FactFindings.Twice(fact, first));
         else
             _facts.Add(fact);
+    }
+
+    private Fact? First(FactWord word)
+    {
+        foreach (var fact in _facts)
+            if (fact.Word == word)
+                return fact;
+        return null;
     }
 
     public bool IsEmpty => _facts.Count == 0;

@@ -57,7 +57,7 @@ internal static partial class FlowFacts
             return Numbered(fact, kind, match);
         if (!match.Groups["list"].Success)
             return new Loop(kind, [], null);
-        var turns = fact.Text.Piece(match.Groups["list"]).AtCommas().ToImmutableArray();
+        var turns = fact.Text.Piece(match.Groups["list"]).AtCommas();
         foreach (var turn in turns)
             if (!Spelling.OneName.IsMatch(turn.Value))
                 return fact.Unclear(turn);

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using Witnessmark.Language.Model;
 using Name = Witnessmark.Language.Model.StepName;
@@ -40,7 +39,7 @@ internal static partial class NameFacts
 
     private static FactValue? Names(FactText fact, Regex shape)
     {
-        var names = fact.Text.AtCommas().ToImmutableArray();
+        var names = fact.Text.AtCommas();
         foreach (var name in names)
             if (!shape.IsMatch(name.Value))
                 return fact.Unclear(name);

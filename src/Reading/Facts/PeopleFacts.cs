@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using Witnessmark.Language.Model;
 
@@ -20,10 +19,10 @@ internal static partial class PeopleFacts
 
     public static FactValue? HandOver(FactText fact)
     {
-        if (fact.Text.Split(To).ToList() is not [var from, var to])
+        if (fact.Text.Split(To) is not [var from, var to])
             return fact.Unclear();
-        var givers = from.AtCommas().ToImmutableArray();
-        var takers = to.AtCommas().ToImmutableArray();
+        var givers = from.AtCommas();
+        var takers = to.AtCommas();
         foreach (var role in givers.Concat(takers))
             if (!Spelling.SomeWords.IsMatch(role.Value))
                 return fact.Unclear(role);

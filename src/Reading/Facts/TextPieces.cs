@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using Witnessmark.Language.Text;
 
@@ -25,30 +26,36 @@ internal static class TextPieces
             start++;
         while (end > start && char.IsWhiteSpace(text.Value[end - 1]))
             end--;
-        return text.Piece(start, end);
+        return end - start == text.Value.Length ? text : text.Piece(start, end);
     }
 
     /// <summary>The trimmed pieces between commas; an empty piece is one too.</summary>
-    public static IEnumerable<Located<string>> AtCommas(this Located<string> text)
+    public static ImmutableArray<Located<string>> AtCommas(this Located<string> text)
     {
+        if (!text.Value.Contains(',', StringComparison.Ordinal))
+            return [text.Trimmed()];
+        var pieces = ImmutableArray.CreateBuilder<Located<string>>();
         var start = 0;
         for (var i = 0; i <= text.Value.Length; i++)
             if (i == text.Value.Length || text.Value[i] == ',')
             {
-                yield return text.Piece(start, i).Trimmed();
+                pieces.Add(text.Piece(start, i).Trimmed());
                 start = i + 1;
             }
+        return pieces.DrainToImmutable();
     }
 
     /// <summary>The trimmed pieces between matches of a separator.</summary>
-    public static IEnumerable<Located<string>> Split(this Located<string> text, Regex separator)
+    public static ImmutableArray<Located<string>> Split(this Located<string> text, Regex separator)
     {
+        var pieces = ImmutableArray.CreateBuilder<Located<string>>(1);
         var start = 0;
-        foreach (var match in separator.Matches(text.Value).Cast<Match>())
+        foreach (var match in separator.EnumerateMatches(text.Value))
         {
-            yield return text.Piece(start, match.Index).Trimmed();
+            pieces.Add(text.Piece(start, match.Index).Trimmed());
             start = match.Index + match.Length;
         }
-        yield return text.Piece(start, text.Value.Length).Trimmed();
+        pieces.Add(text.Piece(start, text.Value.Length).Trimmed());
+        return pieces.DrainToImmutable();
     }
 }

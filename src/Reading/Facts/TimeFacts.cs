@@ -63,14 +63,13 @@ internal static partial class TimeFacts
     private static T? Checked<T>(FactText fact, Located<string> text, Parsed<T> parsed, Func<T, Unit> unitOf, string kind)
         where T : struct
     {
+        if (parsed.Fault is null && unitOf(parsed.Value).Kind == kind)
+            return parsed.Value;
         var whose = $"`{fact.Row.Spelling}`";
         var example = FactExamples.Of(fact.Row.Word);
-        if (parsed.Fault is { } fault)
-            fact.Findings.Add(QuantityFindings.Of(text, fault, whose, example));
-        else if (unitOf(parsed.Value).Kind != kind)
-            fact.Findings.Add(QuantityFindings.WrongKind(text, unitOf(parsed.Value), whose, [kind], example));
-        else
-            return parsed.Value;
+        fact.Findings.Add(parsed.Fault is { } fault
+            ? QuantityFindings.Of(text, fault, whose, example)
+            : QuantityFindings.WrongKind(text, unitOf(parsed.Value), whose, [kind], example));
         return null;
     }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
@@ -25,7 +26,7 @@ internal sealed partial class InterlockCheck(NameCheck names, ConditionCheck con
             Every(every);
     }
 
-    private static IEnumerable<Located<string>> Pieces(Located<string>? text) => text?.AtCommas() ?? [];
+    private static ImmutableArray<Located<string>> Pieces(Located<string>? text) => text?.AtCommas() ?? [];
 
     private void Condition(Located<string>? text)
     {

@@ -11,11 +11,17 @@ internal static class MarkdownText
 {
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePreciseSourceLocation().UsePipeTables().Build();
 
-    /// <param name="body">Where the text begins; what stands before it is read as blank, so that places stay those of the file.</param>
+    /// <param name="body">Where the text begins; what stands before it is read as one blank line, so that places stay those of the file.</param>
     /// <returns>Null when it cannot be read; then there is a finding.</returns>
     public static MarkdownDocument? Parse(SourceText source, int body, FindingList findings)
     {
-        var text = new string('\n', body) + source.Content[body..];
+        var text = string.Create(source.Content.Length, (source.Content, body), static (text, from) =>
+        {
+            from.Content.CopyTo(text);
+            text[..from.body].Fill(' ');
+            if (from.body > 0)
+                text[from.body - 1] = '\n';
+        });
         try
         {
             return Markdown.Parse(text, Pipeline);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Markdig.Extensions.Tables;
 using Markdig.Syntax;
+using Markdig.Syntax.Inlines;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
@@ -50,6 +51,9 @@ internal sealed class ProseReader(SourceText source, FindingList findings)
         findings.Add(Refuse(item[0], source.AtOf(item[0])));
         return [];
     }
+
+    /// <summary>Whether a bullet is one run of letters, in which nothing can be found.</summary>
+    public static bool IsPlain(ListItemBlock item) => item is [ParagraphBlock { Inline.FirstChild: LiteralInline { NextSibling: null } }];
 
     private TextTable Table(Table table, Location at)
     {

@@ -48,7 +48,7 @@ internal sealed class StepReader(SourceText source, FindingList findings)
         {
             var bullet = Bullet.Of(item.FirstOrDefault() is ParagraphBlock text ? source.TextOf(text) : new Located<string>("", source.AtOf(item)));
             // read as prose too: what cannot be printed in a bullet is found there, fact or not
-            var words = _prose.Bullet(item);
+            var words = bullet.IsRemark || !ProseReader.IsPlain(item) ? _prose.Bullet(item) : [];
             if (!bullet.IsRemark)
                 facts.Add(bullet);
             else if (!words.IsEmpty)
