@@ -145,14 +145,16 @@ public static class RuleSet
     /// <summary>Holds every rule against every sheet and procedure.</summary>
     public static void Check(Library library, FindingList findings)
     {
-        foreach (var machine in library.Machines)
+        findings.Each(library.Machines, (machine, own) =>
+        {
             foreach (var rule in All)
-                rule.Check(machine, library, findings);
-        foreach (var procedure in library.Procedures)
+                rule.Check(machine, library, own);
+        });
+        findings.Each(library.Procedures, (procedure, own) =>
         {
             var scope = library.ScopeOf(procedure);
             foreach (var rule in All)
-                rule.Check(scope, findings);
-        }
+                rule.Check(scope, own);
+        });
     }
 }

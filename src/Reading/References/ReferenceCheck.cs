@@ -12,10 +12,8 @@ public static class ReferenceCheck
     public static void Check(Library library, FindingList findings)
     {
         var shelf = new NameShelf(library);
-        foreach (var machine in library.Machines)
-            SheetCheck.Check(machine, shelf, findings);
-        foreach (var procedure in library.Procedures)
-            ProcedureCheck.Check(library.ScopeOf(procedure), shelf, findings);
+        findings.Each(library.Machines, (machine, own) => SheetCheck.Check(machine, shelf, own));
+        findings.Each(library.Procedures, (procedure, own) => ProcedureCheck.Check(library.ScopeOf(procedure), shelf, own));
         PerformCircle.Check(library, findings);
     }
 }
