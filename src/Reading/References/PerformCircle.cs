@@ -29,7 +29,7 @@ internal static class PerformCircle
         foreach (var step in part.Steps)
         {
             sum++;
-            foreach (var fact in step.All(FactWord.Perform))
+            foreach (var fact in step.Facts)
                 if (fact.Value is PerformValue perform)
                     sum += Behind(procedure, step, perform, within.Add(name), sight);
         }
