@@ -1,7 +1,7 @@
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
-using Witnessmark.Reading.Data;
+using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Faults;
 
 namespace Witnessmark.Reading;
@@ -14,17 +14,17 @@ internal static class FileFindings
     public static Finding Unknown(Located<string> firstKey, IReadOnlyCollection<string> kinds) => new(
         DataFaults.FileUnknown,
         firstKey.At,
-        $"This file begins with `{Shown.Short(firstKey.Value)}`: nobody can tell what it is.",
+        $"This file begins with `{Say.Short(firstKey.Value)}`: nobody can tell what it is.",
         "A sheet that is not known as one is not read, and its limits hold for nothing.",
         NearMiss.Of(firstKey.Value, kinds) is { } near
             ? $"Did you mean `{near}`?"
-            : $"Begin a data file with {Shown.Or(kinds.Select(k => $"`{k}:`"))} and its name; procedures and jobs are Markdown files. " +
+            : $"Begin a data file with {Say.Or(kinds.Select(k => $"`{k}:`"))} and its name; procedures and jobs are Markdown files. " +
                 "What belongs to none of these goes out of the workshop folder.");
 
     public static Finding NoSignOff(Located<string> firstKey) => new(
         DataFaults.FileUnknown,
         firstKey.At,
-        $"This is no sign-off: it begins with `{Shown.Short(firstKey.Value)}`.",
+        $"This is no sign-off: it begins with `{Say.Short(firstKey.Value)}`.",
         "Only what was typed from a printed sheet can be held against it.",
         "Give the .yaml that was issued together with the sheet, filled in; it begins with `record:`.");
 
@@ -51,8 +51,8 @@ internal static class FileFindings
             DataFaults.IdTwice,
             again.At,
             again.Value == first.Value
-                ? $"`{Shown.Short(again.Value)}` is the name of two files; {first.At.Source.Path} has it already."
-                : $"`{Shown.Short(again.Value)}` and `{Shown.Short(first.Value)}` differ only in capitals or hyphens; {first.At.Source.Path} has the other.",
+                ? $"`{Say.Short(again.Value)}` is the name of two files; {first.At.Source.Path} has it already."
+                : $"`{Say.Short(again.Value)}` and `{Say.Short(first.Value)}` differ only in capitals or hyphens; {first.At.Source.Path} has the other.",
             "Who asks for it by its name could get either, and a signature under one would count for the other.",
             "Give one of them another name. If it is a new version of the same, take the old file out: older versions live in the history.")
         {

@@ -3,6 +3,7 @@ using System.CommandLine;
 using Witnessmark.Cli.Disk;
 using Witnessmark.Compiler;
 using Witnessmark.Language.Findings;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Cli.Commands;
 
@@ -26,7 +27,7 @@ internal static class CheckCommand
         FindingReport.Write(shown, report, Shared.Text(folder.Shown, around), around.Out);
         if (report != "json")
         {
-            var more = elsewhere == 0 ? "" : $" {FindingReport.Many(elsewhere, "finding", "findings")} in other files of the workshop.";
+            var more = elsewhere == 0 ? "" : $" {Say.Count(elsewhere, "finding")} in other files of the workshop.";
             around.Out.WriteLine($"{FindingReport.Sum(shown)} {bench.Extent} read.{more}");
         }
         return shown.IsEmpty ? ExitCode.Clean : ExitCode.Findings;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Witnessmark.Language.Findings;
+using Witnessmark.Language.Wording;
 using Witnessmark.Rendering.Messages;
 
 namespace Witnessmark.Cli.Commands;
@@ -22,19 +23,10 @@ internal static class FindingReport
     {
         if (findings.IsEmpty)
             return "No finding.";
-        var parts = new[]
-        {
-            Many(findings.Count(f => f.Severity == Severity.Fault), "fault", "faults"),
-            Many(findings.Count(f => f.Severity == Severity.Query), "query", "queries"),
-            Many(findings.Count(f => f.Severity == Severity.Remark), "remark", "remarks"),
-        };
-        return string.Join(", ", parts.Where(p => p.Length > 0)) + ".";
+        var parts = from severity in new[] { Severity.Fault, Severity.Query, Severity.Remark }
+                    let count = findings.Count(f => f.Severity == severity)
+                    where count > 0
+                    select Say.Count(count, severity.Word(), severity == Severity.Query ? "queries" : null);
+        return string.Join(", ", parts) + ".";
     }
-
-    public static string Many(int count, string one, string many) => count switch
-    {
-        0 => "",
-        1 => $"1 {one}",
-        _ => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{count} {many}"),
-    };
 }

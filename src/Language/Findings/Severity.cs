@@ -14,3 +14,14 @@ public enum Severity
     /// <summary>Wrong or unproved: the procedure cannot be printed for work.</summary>
     Fault,
 }
+
+public static class SeverityWord
+{
+    /// <summary><c>fault</c>, <c>query</c> or <c>remark</c>: for people and machines alike.</summary>
+    public static string Word(this Severity severity) => severity switch
+    {
+        Severity.Fault => "fault",
+        Severity.Query => "query",
+        _ => "remark",
+    };
+}

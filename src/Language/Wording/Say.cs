@@ -9,6 +9,8 @@ public static class Say
     /// <summary>Behind so many, a list loses its reader.</summary>
     private const int MostListed = 6;
 
+    private const int LongestQuoted = 60;
+
     /// <summary><c>a, b and c</c></summary>
     public static string And(IEnumerable<string> words) => Joined([.. words], "and");
 
@@ -41,6 +43,13 @@ public static class Say
     public static string Step(StepInPlace place) => Step(place.Procedure, place.Step);
 
     public static string Step(Procedure procedure, Step step) => $"Step {Number(step.Number)} of {procedure.Id.Value}";
+
+    /// <summary>Text as it is quoted: on one line, cut where a message would lose its reader.</summary>
+    public static string Short(string text)
+    {
+        var line = text.ReplaceLineEndings(" ").Trim();
+        return line.Length <= LongestQuoted ? line : line[..LongestQuoted] + "…";
+    }
 
     private static string Joined(string[] words, string last) =>
         words.Length < 2 ? string.Concat(words) : $"{string.Join(", ", words[..^1])} {last} {words[^1]}";

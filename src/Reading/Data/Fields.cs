@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Reading.Data;
 
@@ -63,8 +64,8 @@ public sealed partial class Fields
         var isNumber = text.Value.All(char.IsAsciiDigit);
         if (isNumber && int.TryParse(text.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= least && number <= most)
             return text.As(number);
-        var belongs = isNumber ? $"a whole number from {Shown.Number(least)} to {Shown.Number(most)}" : "a whole number";
-        WrongKind(entry, $"`{Shown.Short(text.Value)}`", belongs, example.Length > 0 ? example : "12");
+        var belongs = isNumber ? $"a whole number from {Say.Number(least)} to {Say.Number(most)}" : "a whole number";
+        WrongKind(entry, $"`{Say.Short(text.Value)}`", belongs, example.Length > 0 ? example : "12");
         return null;
     }
 
@@ -73,7 +74,7 @@ public sealed partial class Fields
     /// <summary>One of a few words.</summary>
     public Located<string>? OneOf(string key, params ImmutableArray<string> words)
     {
-        if (Entry(key) is not { } entry || TextOf(entry, Shown.Or(words), words[0]) is not { } text)
+        if (Entry(key) is not { } entry || TextOf(entry, Say.Or(words), words[0]) is not { } text)
             return null;
         if (words.Contains(text.Value))
             return text;
@@ -101,7 +102,7 @@ public sealed partial class Fields
             return [];
         if (!single.Value.Contains(',', StringComparison.Ordinal))
             return [single];
-        WrongKind(entry, $"one text with a comma in it, `{Shown.Short(single.Value)}`", "a list", $"[{single.Value}]");
+        WrongKind(entry, $"one text with a comma in it, `{Say.Short(single.Value)}`", "a list", $"[{single.Value}]");
         return [];
     }
 
@@ -120,7 +121,7 @@ public sealed partial class Fields
         }
         foreach (var (number, item) in list.Items.Index().Where(i => !(BlanksMayStay && IsBlank(i.Item))))
             if (item is DataMap map)
-                yield return new Fields(map, $"item {Shown.Number(number + 1)} of `{key}`", Findings) { BlanksMayStay = BlanksMayStay };
+                yield return new Fields(map, $"item {Say.Number(number + 1)} of `{key}`", Findings) { BlanksMayStay = BlanksMayStay };
             else
                 WrongKind(entry with { Value = item }, Kind(item), "a list of `key: value`", $"[{example}]");
     }

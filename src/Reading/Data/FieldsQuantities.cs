@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Witnessmark.Language.Quantities;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Reading.Data;
 
@@ -41,7 +42,7 @@ public sealed partial class Fields
             return null;
         if (text.Value.Length <= 20 && decimal.TryParse(text.Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && number > 0)
             return text.As(number);
-        WrongKind(entry, $"`{Shown.Short(text.Value)}`", "a number above zero, without a unit,", example);
+        WrongKind(entry, $"`{Say.Short(text.Value)}`", "a number above zero, without a unit,", example);
         return null;
     }
 
@@ -57,7 +58,7 @@ public sealed partial class Fields
     {
         if (read is not { } found || number(found.Value) > 0 || (number(found.Value) == 0 && MayBeZero.Contains(key)))
             return read;
-        WrongKind(_map.Find(key)!, $"`{Shown.Short(found.At.Text)}`", MayBeZero.Contains(key) ? "nothing below zero" : "a size above zero", example);
+        WrongKind(_map.Find(key)!, $"`{Say.Short(found.At.Text)}`", MayBeZero.Contains(key) ? "nothing below zero" : "a size above zero", example);
         return null;
     }
 

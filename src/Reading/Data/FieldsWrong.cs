@@ -1,5 +1,6 @@
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Faults;
 
 namespace Witnessmark.Reading.Data;
@@ -35,7 +36,7 @@ public sealed partial class Fields
     {
         DataList => "a list",
         DataMap => "a list of `key: value`",
-        DataText text => $"the text `{Shown.Short(text.Text)}`",
+        DataText text => $"the text `{Say.Short(text.Text)}`",
         _ => "something else",
     };
 

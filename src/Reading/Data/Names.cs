@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Faults;
 
 namespace Witnessmark.Reading.Data;
@@ -23,8 +24,8 @@ public static partial class Names
             DataFaults.NameUnusable,
             name.At,
             name.Value.Length == 0 ? "A name is empty here."
-                : sign < 0 ? $"The name `{Shown.Short(name.Value)}` has a line end or a tab in it."
-                : $"The name `{Shown.Short(name.Value)}` has the sign `{name.Value[sign]}` in it.",
+                : sign < 0 ? $"The name `{Say.Short(name.Value)}` has a line end or a tab in it."
+                : $"The name `{Say.Short(name.Value)}` has the sign `{name.Value[sign]}` in it.",
             "Steps and conditions call things by their names, and these signs mean something else there.",
             "Use letters, digits and hyphens: `wheel-nuts`.");
         return false;
@@ -33,11 +34,11 @@ public static partial class Names
     /// <summary>Whether a page, a sheet and a sign-off can be named after it, on any computer; reports it when not.</summary>
     internal static bool UsableForFile(Located<string> id, FindingList findings)
     {
-        var said = Shown.Short(id.Value);
+        var said = Say.Short(id.Value);
         var sign = id.Value.FirstOrDefault(c => !char.IsAsciiLetterOrDigit(c) && c != '-');
         var trouble = sign == ' ' ? $"The name `{said}` has a blank in it."
             : sign != default ? $"The name `{said}` has the sign `{sign}` in it."
-            : id.Value.Length > LongestId ? $"The name `{said}` has {Shown.Number(id.Value.Length)} signs."
+            : id.Value.Length > LongestId ? $"The name `{said}` has {Say.Number(id.Value.Length)} signs."
             : !id.Value.Any(char.IsAsciiLetterOrDigit) ? $"The name `{said}` has no letter and no digit in it."
             : KeptByWindows.IsMatch(id.Value) ? $"`{said}` is a name that Windows keeps for itself."
             : null;
@@ -48,16 +49,16 @@ public static partial class Names
             id.At,
             trouble,
             "The sheet, its page and its sign-off are files of that name, and somebody copies it by hand from paper.",
-            $"Use letters without accents, digits and hyphens, at most {Shown.Number(LongestId)}: `WB-40`, `okr-34`.");
+            $"Use letters without accents, digits and hyphens, at most {Say.Number(LongestId)}: `WB-40`, `okr-34`.");
         return false;
     }
 
     public static Finding NotInList(Located<string> word, string whose, ImmutableArray<string> words) => new(
         DataFaults.ValueNotInList,
         word.At,
-        $"{whose} is `{Shown.Short(word.Value)}`; it can be {Shown.Or(words)}.",
+        $"{whose} is `{Say.Short(word.Value)}`; it can be {Say.Or(words)}.",
         "Rules and sheets know only these words; another one would be passed over.",
-        NearMiss.Of(word.Value, words) is { } near ? $"Did you mean `{near}`?" : $"Write {Shown.Or(words)}.");
+        NearMiss.Of(word.Value, words) is { } near ? $"Did you mean `{near}`?" : $"Write {Say.Or(words)}.");
 
     internal static Finding Unknown(Located<string> key, string what, IEnumerable<string> known)
     {
@@ -65,7 +66,7 @@ public static partial class Names
         return new Finding(
             DataFaults.KeyUnknown,
             key.At,
-            $"`{Shown.Short(key.Value)}` is not a key of {what}.",
+            $"`{Say.Short(key.Value)}` is not a key of {what}.",
             "A key that nobody knows is a fact that nobody reads: what stands behind it would never be checked or printed.",
             NearMiss.Of(key.Value, all) is { } near ? $"Did you mean `{near}`?"
                 : all.Length == 0 ? "Take the line out."

@@ -1,6 +1,7 @@
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Quantities;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Faults;
 
 namespace Witnessmark.Reading.Data;
@@ -23,7 +24,7 @@ public static class QuantityFindings
             fault.At.Length > 0 ? text.Part(fault.At) : text.At,
             fault.Problem == QuantityProblem.TooLong
                 ? $"{whose} has more digits or words than any size on a machine."
-                : $"{whose} is `{Shown.Short(text.Value)}`{Found(fault.Problem, Shown.Short(bit))}.",
+                : $"{whose} is `{Say.Short(text.Value)}`{Found(fault.Problem, Say.Short(bit))}.",
             Why(fault.Problem),
             fault.Suggestion is { } meant ? $"Did you mean `{meant}`?" : Hint(fault.Problem) + like);
     }
@@ -37,7 +38,7 @@ public static class QuantityFindings
     public static Finding WrongKind(Located<string> text, Unit unit, string whose, IEnumerable<string> kinds, string example) => new(
         DataFaults.UnitWrongKind,
         text.At,
-        $"{whose} is `{Shown.Short(text.Value)}`: {unit.Symbol} measures {unit.Kind}; {Shown.Or(kinds)} belongs there.",
+        $"{whose} is `{Say.Short(text.Value)}`: {unit.Symbol} measures {unit.Kind}; {Say.Or(kinds)} belongs there.",
         "A value in the wrong kind of unit is either a slip of the key or a slip of the unit, and only its author knows which.",
         $"Write it like this: `{example}`.");
 

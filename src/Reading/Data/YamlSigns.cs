@@ -1,5 +1,6 @@
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Faults;
 
 namespace Witnessmark.Reading.Data;
@@ -37,7 +38,7 @@ internal static class YamlSigns
         findings.Add(
             DataFaults.YamlHash,
             lost,
-            $"Everything from ` #` on is dropped here: `{Shown.Short(lost.Text)}`.",
+            $"Everything from ` #` on is dropped here: `{Say.Short(lost.Text)}`.",
             $"A # behind a blank begins a remark that is not printed. {Lost}",
             "If it belongs to the text, put the whole text in quotes: \"rule 9 #3\". If it is a remark, put a blank behind the #.");
     }
@@ -52,35 +53,35 @@ internal static class YamlSigns
     public static Finding TooMuch(Location at) => new(
         DataFaults.TextTooLarge,
         at,
-        $"This file has more than {Shown.Number(YamlTree.MostNodes)} keys and values.",
+        $"This file has more than {Say.Number(YamlTree.MostNodes)} keys and values.",
         "No person wrote that by hand, and nobody can check it.",
         "Split the file by topic, or take it out of the workshop folder.");
 
     public static Finding TooDeep(Location at) => new(
         DataFaults.TextTooLarge,
         at,
-        $"Values are nested more than {Shown.Number(YamlTree.DeepestLevel)} deep here.",
+        $"Values are nested more than {Say.Number(YamlTree.DeepestLevel)} deep here.",
         "A fact that lies this deep is overlooked in a review.",
         "Write it flat: one fact a line.");
 
     public static Finding HiddenByEscape(Location at, char sign) => new(
         DataFaults.TextHidden,
         at,
-        $"The backslash in {Shown.Short(at.Text)} writes a character that cannot be seen, {Decode.NameOf(sign)}.",
+        $"The backslash in {Say.Short(at.Text)} writes a character that cannot be seen, {Decode.NameOf(sign)}.",
         "A text with unseen signs can look one way on the screen and mean another: on paper, 10 and 01 could change places.",
         "Take it out. A backslash that is meant as a backslash is written twice in double quotes, once in single ones.");
 
     public static Finding Anchor(Location at) => new(
         DataFaults.YamlAnchor,
         at,
-        $"`{Shown.Short(at.Text)}` takes a value from elsewhere (`&` names it, `*` and `<<` fetch it).",
+        $"`{Say.Short(at.Text)}` takes a value from elsewhere (`&` names it, `*` and `<<` fetch it).",
         "A value must stand where it is used: in a review, and on a comparison of two versions, nobody sees where it came from.",
         "Write the value out here. If a text should begin with & or *, put it in quotes.");
 
     public static Finding Tag(Location at) => new(
         DataFaults.YamlTag,
         at,
-        $"`{Shown.Short(at.Text)}` at the beginning of a value tells a computer what kind of value it is.",
+        $"`{Say.Short(at.Text)}` at the beginning of a value tells a computer what kind of value it is.",
         "Here every value is read as written; what belongs where is known from the key.",
         "Leave it out. If a text should begin with !, put it in quotes.");
 
@@ -96,14 +97,14 @@ internal static class YamlSigns
     public static Finding Braces(Location whole, Located<string> key) => new(
         DataFaults.YamlBraces,
         whole.Span.Start + 1 == key.At.Span.Start ? whole : key.At,
-        $"`{Shown.Short(key.Value)}` in `{Shown.Short(whole.Text)}` is read as a key without a value.",
+        $"`{Say.Short(key.Value)}` in `{Say.Short(whole.Text)}` is read as a key without a value.",
         "Curly brackets mean a list of `key: value`, and a comma begins the next key: the text that was meant is gone.",
-        $"If it is a text, or goes on behind a comma, put that text in quotes: \"{Shown.Short(key.Value)}\". A list of words goes in square brackets: [a, b].");
+        $"If it is a text, or goes on behind a comma, put that text in quotes: \"{Say.Short(key.Value)}\". A list of words goes in square brackets: [a, b].");
 
     public static Finding KeyIsNoWord(Location at) => new(
         DataFaults.YamlBroken,
         at,
-        $"`{Shown.Short(at.Text)}` stands where a key belongs.",
+        $"`{Say.Short(at.Text)}` stands where a key belongs.",
         "A key is one word or a few, so that a message can name it.",
         "Write `key: value`.");
 
@@ -111,7 +112,7 @@ internal static class YamlSigns
         new(
             DataFaults.KeyTwice,
             again.At,
-            $"`{Shown.Short(again.Value)}` is written twice (first in line {Shown.Number(first.At.Start.Line)}).",
+            $"`{Say.Short(again.Value)}` is written twice (first in line {Say.Number(first.At.Start.Line)}).",
             "Two values for one thing: whoever reads only one of them works with the wrong one half of the time.",
             "Keep one. If they are two things, give the second a name of its own.")
         {

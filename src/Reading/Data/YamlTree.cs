@@ -1,7 +1,6 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Faults;
 
 namespace Witnessmark.Reading.Data;
@@ -30,7 +29,7 @@ public static class YamlTree
         {
             null => null,
             DataMap map => map,
-            DataText text => Refuse(text.At, $"`{Shown.Short(text.Text)}` is a text of its own; a data file begins with a key.", findings),
+            DataText text => Refuse(text.At, $"`{Say.Short(text.Text)}` is a text of its own; a data file begins with a key.", findings),
             _ => Refuse(root.At, "This is a list; a data file begins with a key.", findings),
         };
     }
@@ -45,26 +44,4 @@ public static class YamlTree
             "Begin with `key: value`, one to a line.");
         return null;
     }
-}
-
-/// <summary>Text as it is quoted in a message.</summary>
-internal static class Shown
-{
-    private const int Longest = 60;
-
-    /// <summary>On one line, cut where a message would lose its reader.</summary>
-    public static string Short(string text)
-    {
-        var line = text.ReplaceLineEndings(" ").Trim();
-        return line.Length <= Longest ? line : line[..Longest] + "…";
-    }
-
-    /// <summary>Words as a sentence lists them: <c>a, b or c</c>.</summary>
-    public static string Or(IEnumerable<string> words)
-    {
-        var all = words.ToImmutableArray();
-        return all.Length < 2 ? string.Concat(all) : $"{string.Join(", ", all[..^1])} or {all[^1]}";
-    }
-
-    public static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

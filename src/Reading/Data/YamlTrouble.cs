@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Faults;
 
 namespace Witnessmark.Reading.Data;
@@ -42,7 +43,7 @@ internal static partial class YamlTrouble
             ? line.InValue(
                 0,
                 1,
-                $"`{Shown.Short(line.Value)}`: `{line.Value[0]}` at the beginning of a value has another meaning here.",
+                $"`{Say.Short(line.Value)}`: `{line.Value[0]}` at the beginning of a value has another meaning here.",
                 "Write ranges in words: `from 3.10 mm`, `above 3.10 mm`, `3.10 mm or less`.")
             : null;
 
@@ -55,7 +56,7 @@ internal static partial class YamlTrouble
             return line.InValue(0, line.Value.Length, "The quote at the beginning is not closed.", $"Put a {line.Value[0]} at the end of the text, on the same line.");
         var behind = line.Value[(close + 1)..].Trim();
         return behind.Length > 0 && behind[0] is not ('#' or ',' or ']' or '}')
-            ? line.InValue(close + 1, line.Value.Length, $"`{Shown.Short(behind)}` stands behind the closing quote.", "Put the whole text in quotes, or none of it.")
+            ? line.InValue(close + 1, line.Value.Length, $"`{Say.Short(behind)}` stands behind the closing quote.", "Put the whole text in quotes, or none of it.")
             : null;
     }
 
@@ -91,14 +92,14 @@ internal static partial class YamlTrouble
             ? line.InValue(
                 colon.Index,
                 colon.Index + 1,
-                $"There is a colon and a blank inside this text: `{Shown.Short(line.Value)}`.",
+                $"There is a colon and a blank inside this text: `{Say.Short(line.Value)}`.",
                 "Put the text in quotes; or is it a key of its own, on the next line?")
             : null;
     }
 
     private static Finding? NoBlank(Line line) =>
         ColonWithoutBlank().Match(line.Text) is { Success: true } match
-            ? line.InText(match.Length - 1, match.Length, $"There is no blank behind the colon: `{Shown.Short(line.Text)}`.", "Put a blank behind it: `key: value`.")
+            ? line.InText(match.Length - 1, match.Length, $"There is no blank behind the colon: `{Say.Short(line.Text)}`.", "Put a blank behind it: `key: value`.")
             : null;
 
     [GeneratedRegex(@"^[>|][-+0-9]{0,2}\s*(#.*)?$")]

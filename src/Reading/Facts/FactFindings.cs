@@ -1,6 +1,7 @@
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Faults;
 
 namespace Witnessmark.Reading.Facts;
@@ -74,7 +75,7 @@ internal static class FactFindings
     public static Finding Remark(Bullet bullet) => new(
         StepFaults.FactUnknown,
         bullet.Text.At,
-        $"`{Data.Shown.Short(bullet.Text.Value)}` stands among the facts of a heading and is none.",
+        $"`{Say.Short(bullet.Text.Value)}` stands among the facts of a heading and is none.",
         "The list under a heading is the contract; what is no fact in it would not be printed.",
         "If it is text, write it as a paragraph. If it is a fact, write `key: value`.");
 

@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Data;
 using Witnessmark.Reading.Sheets;
 
@@ -64,7 +65,7 @@ public static partial class FrontMatterReader
             return null;
         if (ThreeNumbers.IsMatch(text.Value))
             return text;
-        fields.WrongKind(fields.Map.Find(key)!, $"`{Shown.Short(text.Value)}`", "a version of three numbers", "1.2.0");
+        fields.WrongKind(fields.Map.Find(key)!, $"`{Say.Short(text.Value)}`", "a version of three numbers", "1.2.0");
         return null;
     }
 

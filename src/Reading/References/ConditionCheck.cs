@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Faults;
 
 namespace Witnessmark.Reading.References;
@@ -75,7 +76,7 @@ internal sealed class ConditionCheck(NameCheck names, PlaceCheck places)
         names.Findings.Add(new Finding(
             StepFaults.ValueUnknown,
             value.At,
-            $"`{thing}` cannot be `{Data.Shown.Short(value.Value)}`; it can be {Data.Shown.Or(known)}.",
+            $"`{thing}` cannot be `{Say.Short(value.Value)}`; it can be {Say.Or(known)}.",
             "A value that a thing never has is never reached: what waits for it waits for ever, what stops at it never stops.",
             NearMiss.Of(value.Value, known) is { } near ? $"Did you mean `{near}`?" : "Write one of these words.")
         {

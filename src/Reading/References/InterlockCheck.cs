@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Facts;
 using Witnessmark.Reading.Faults;
 
@@ -45,7 +46,7 @@ internal sealed partial class InterlockCheck(NameCheck names, ConditionCheck con
             names.Findings.Add(
                 StepFaults.ConditionUnclear,
                 text.At,
-                $"`{Data.Shown.Short(text.Value)}` is not a change that can be waited for.",
+                $"`{Say.Short(text.Value)}` is not a change that can be waited for.",
                 "A rule that waits for something else than a change is never asked, and protects nobody.",
                 "Write `thing becomes value`, for example `backing-ring becomes fitted`, or `test leak-check`.");
     }

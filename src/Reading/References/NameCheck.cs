@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Faults;
 
 namespace Witnessmark.Reading.References;
@@ -44,7 +45,7 @@ internal sealed class NameCheck(NameBook book, Func<string, NameKind?> parameter
             findings.Add(
                 StepFaults.ParameterUnknown,
                 name.At,
-                $"`{name.Value}` is {kind.Say()}; `{takes}` takes {kinds.Say()}.",
+                $"`{name.Value}` is {kind.InWords()}; `{takes}` takes {kinds.InWords()}.",
                 Why,
                 "Give the parameter that was meant, or change its kind under `takes:`.");
     }
@@ -55,9 +56,9 @@ internal sealed class NameCheck(NameBook book, Func<string, NameKind?> parameter
         return new Finding(
             StepFaults.NameUnknown,
             name.At,
-            $"`{Data.Shown.Short(name.Value)}` is not declared.",
+            $"`{Say.Short(name.Value)}` is not declared.",
             Why,
-            near is null ? $"Declare it once, as {kinds.Say()}, or use a name that is declared." : $"Did you mean {Quote(near)}?")
+            near is null ? $"Declare it once, as {kinds.InWords()}, or use a name that is declared." : $"Did you mean {Quote(near)}?")
         {
             Further = Place(near),
         };
@@ -69,9 +70,9 @@ internal sealed class NameCheck(NameBook book, Func<string, NameKind?> parameter
         return new Finding(
             StepFaults.NameUnknown,
             name.At,
-            $"`{name.Value}` is {found.Aggregate(NameKind.None, (all, d) => all | d.Kind).Say()}; `{takes}` takes {kinds.Say()}.",
+            $"`{name.Value}` is {found.Aggregate(NameKind.None, (all, d) => all | d.Kind).InWords()}; `{takes}` takes {kinds.InWords()}.",
             "The verb would do nothing, or something else than was meant.",
-            near is null ? $"Name {kinds.Say()}, or use the verb that fits." : $"Did you mean {Quote(near)}?")
+            near is null ? $"Name {kinds.InWords()}, or use the verb that fits." : $"Did you mean {Quote(near)}?")
         {
             Further = [.. Place(found[0]), .. Place(near)],
         };
@@ -84,8 +85,8 @@ internal sealed class NameCheck(NameBook book, Func<string, NameKind?> parameter
     }
 
     private static string Quote(Declared declared) =>
-        declared.At is { } at ? $"`{declared.Name}` ({at.Source.Path}:{Data.Shown.Number(at.Start.Line)})" : $"`{declared.Name}`";
+        declared.At is { } at ? $"`{declared.Name}` ({at.Source.Path}:{Say.Number(at.Start.Line)})" : $"`{declared.Name}`";
 
     private static ImmutableArray<FurtherPlace> Place(Declared? declared) =>
-        declared?.At is { } at ? [new FurtherPlace(at, $"`{declared.Name}` is {declared.Kind.Say()}")] : [];
+        declared?.At is { } at ? [new FurtherPlace(at, $"`{declared.Name}` is {declared.Kind.InWords()}")] : [];
 }

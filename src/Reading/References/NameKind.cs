@@ -1,3 +1,5 @@
+using Witnessmark.Language.Wording;
+
 namespace Witnessmark.Reading.References;
 
 /// <summary>What a name can stand for.</summary>
@@ -46,7 +48,7 @@ internal enum NameKind
 internal static class NameKinds
 {
     /// <summary>The kinds in words, the way a message lists them: <c>a part or a stack</c>.</summary>
-    public static string Say(this NameKind kinds) => Data.Shown.Or(Enum.GetValues<NameKind>().Where(k => int.IsPow2((int)k) && kinds.HasFlag(k)).Select(One));
+    public static string InWords(this NameKind kinds) => Say.Or(Enum.GetValues<NameKind>().Where(k => int.IsPow2((int)k) && kinds.HasFlag(k)).Select(One));
 
     private static string One(NameKind kind) => kind switch
     {

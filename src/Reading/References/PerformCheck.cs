@@ -1,6 +1,7 @@
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Faults;
 
 namespace Witnessmark.Reading.References;
@@ -47,7 +48,7 @@ internal sealed class PerformCheck(Scope scope, NameCheck names, PlaceCheck plac
                 part.At,
                 $"{callee.Id.Value} has no part `{part.Value}`.",
                 "Steps that are not there would not be done, and the sheet would look complete.",
-                NearMiss.Of(part.Value, parts) is { } near ? $"Did you mean `{near}`?" : parts.Count == 0 ? "It is one piece: leave the part out." : $"Its parts are {Data.Shown.Or(parts)}.",
+                NearMiss.Of(part.Value, parts) is { } near ? $"Did you mean `{near}`?" : parts.Count == 0 ? "It is one piece: leave the part out." : $"Its parts are {Say.Or(parts)}.",
                 new FurtherPlace(callee.Id.At, $"`{callee.Id.Value}` is here"));
         else if (perform.Part is null && !nameless)
             names.Findings.Add(
@@ -56,7 +57,7 @@ internal sealed class PerformCheck(Scope scope, NameCheck names, PlaceCheck plac
                 $"{callee.Id.Value} is done in parts, and none is named here.",
                 "Each part has its own moment: doing all of them here would put back what was just taken off.",
                 $"Name one: `{callee.Id.Value} part {parts.FirstOrDefault()}`.",
-                new FurtherPlace(callee.Id.At, $"its parts are {Data.Shown.Or(parts)}"));
+                new FurtherPlace(callee.Id.At, $"its parts are {Say.Or(parts)}"));
     }
 
     private void Given(PerformValue perform, Procedure callee, Location at)
@@ -76,7 +77,7 @@ internal sealed class PerformCheck(Scope scope, NameCheck names, PlaceCheck plac
                 at,
                 $"{callee.Id.Value} is given no `{taken.Name.Value}` here.",
                 "Its steps say `{" + taken.Name.Value + "}`: without it they do not say with what, or on what.",
-                $"Add `{taken.Name.Value} = …`, {KindOf(taken.Kind.Value).Say()}.",
+                $"Add `{taken.Name.Value} = …`, {KindOf(taken.Kind.Value).InWords()}.",
                 new FurtherPlace(taken.Name.At, "it is asked for here"));
     }
 
@@ -87,7 +88,7 @@ internal sealed class PerformCheck(Scope scope, NameCheck names, PlaceCheck plac
         "What is given and not taken changes nothing on the sheet, though whoever wrote it thinks so.",
         NearMiss.Of(argument.Name.Value, callee.Takes.Select(t => t.Name.Value)) is { } near ? $"Did you mean `{near}`?"
             : callee.Takes.IsEmpty ? "It takes nothing: leave it out."
-            : $"It takes {Data.Shown.Or(callee.Takes.Select(t => t.Name.Value))}.")
+            : $"It takes {Say.Or(callee.Takes.Select(t => t.Name.Value))}.")
     {
         Further = [new FurtherPlace(callee.Id.At, $"`{callee.Id.Value}` is here")],
     };

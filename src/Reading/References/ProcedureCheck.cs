@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Faults;
 
 namespace Witnessmark.Reading.References;
@@ -49,7 +50,7 @@ internal sealed class ProcedureCheck
         role.At,
         $"The role `{role.Value}` is not one of the workshop's.",
         "What a role may do is written once, in the workshop file; an unknown role may do anything.",
-        NearMiss.Of(role.Value, _scope.Library.Workshop.Roles.Names) is { } near ? $"Did you mean `{near}`?" : $"Its roles are {Data.Shown.Or(_scope.Library.Workshop.Roles.Names)}.");
+        NearMiss.Of(role.Value, _scope.Library.Workshop.Roles.Names) is { } near ? $"Did you mean `{near}`?" : $"Its roles are {Say.Or(_scope.Library.Workshop.Roles.Names)}.");
 
     private void Pin(Pin pin)
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Data;
 using Witnessmark.Reading.Faults;
 
@@ -46,9 +47,9 @@ internal static class HazardReader
         hazard.Findings.Add(
             DataFaults.MetByUnclear,
             line.At,
-            $"`{Shown.Short(line.Value)}` in `met-by` of {hazard.What} is not work that a step does.",
+            $"`{Say.Short(line.Value)}` in `met-by` of {hazard.What} is not work that a step does.",
             "A step that meets the hazard needs its message before it; work that is not known is met by no step.",
-            $"Write a verb of steps and a thing: `fit brake-stack`. Verbs are {Shown.Or(Verbs)}.");
+            $"Write a verb of steps and a thing: `fit brake-stack`. Verbs are {Say.Or(Verbs)}.");
         return null;
     }
 

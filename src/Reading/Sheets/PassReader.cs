@@ -3,6 +3,7 @@ using System.Globalization;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Quantities;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Data;
 using Witnessmark.Reading.Faults;
 
@@ -23,7 +24,7 @@ internal static class PassReader
         fields.Findings.Add(
             DataFaults.ValueWrongKind,
             text.At,
-            $"`{Shown.Short(text.Value)}` in `sequence` of {fields.What} is not a bolt number.",
+            $"`{Say.Short(text.Value)}` in `sequence` of {fields.What} is not a bolt number.",
             "The order of tightening is printed bolt by bolt.",
             "Write numbers from 1 in the order of tightening: [1, 7, 4, 10].");
         return null;
@@ -40,7 +41,7 @@ internal static class PassReader
             fields.Findings.Add(
                 DataFaults.PassImpossible,
                 text.At,
-                $"A pass of {fields.What} is `{Shown.Short(text.Value)}` of the torque.",
+                $"A pass of {fields.What} is `{Say.Short(text.Value)}` of the torque.",
                 "A pass over 100 % stretches the bolts beyond what the torque was worked out for; one of nothing does nothing.",
                 "Write a share above 0 and up to 100 %.");
         else

@@ -2,7 +2,7 @@ using System.Text.RegularExpressions;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
-using Witnessmark.Reading.Data;
+using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Faults;
 
 namespace Witnessmark.Reading.Sheets;
@@ -14,10 +14,10 @@ public static partial class SerialsReader
     {
         var match = Shape().Match(text.Value);
         if (!match.Success)
-            return Refuse(DataFaults.ValueWrongKind, text, findings, $"`{Shown.Short(text.Value)}` is not a range of serial numbers.");
+            return Refuse(DataFaults.ValueWrongKind, text, findings, $"`{Say.Short(text.Value)}` is not a range of serial numbers.");
         var range = new SerialRange(match.Groups["from"].Value, match.Groups["to"] is { Success: true } to ? to.Value : null);
         return range.To is not null && SerialRange.Compare(range.From, range.To) > 0
-            ? Refuse(DataFaults.RangeBackward, text, findings, $"No serial number is in `{Shown.Short(text.Value)}`.")
+            ? Refuse(DataFaults.RangeBackward, text, findings, $"No serial number is in `{Say.Short(text.Value)}`.")
             : text.As(range);
     }
 

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Data;
 using Witnessmark.Reading.Facts;
 using Witnessmark.Reading.Faults;
@@ -43,7 +44,7 @@ internal static partial class StackReader
     {
         var times = Times().Match(line.Value);
         if (Turns(times) is not { } turns)
-            return Refuse(line, stack, $"is built 0 times or more than {Shown.Number(MostTimes)} times");
+            return Refuse(line, stack, $"is built 0 times or more than {Say.Number(MostTimes)} times");
         var pieces = ImmutableArray.CreateBuilder<StackPiece>();
         foreach (var text in line.Piece(times.Length, line.Value.Length).AtCommas())
         {
@@ -67,7 +68,7 @@ internal static partial class StackReader
         stack.Findings.Add(
             DataFaults.OrderUnclear,
             text.At,
-            $"`{Shown.Short(text.Value)}` in `order` of {stack.What} {found}.",
+            $"`{Say.Short(text.Value)}` in `order` of {stack.What} {found}.",
             "The ladder on the sheet and the count of parts come from these lines.",
             Like);
         return null;

@@ -4,7 +4,7 @@ using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Quantities;
 using Witnessmark.Language.Text;
-using Witnessmark.Reading.Data;
+using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Faults;
 
 namespace Witnessmark.Reading.Sheets;
@@ -20,7 +20,7 @@ internal static partial class ThreadReader
         findings.Add(
             DataFaults.ThreadUnclear,
             text.At,
-            $"`{Shown.Short(text.Value)}` is not a thread that is read.",
+            $"`{Say.Short(text.Value)}` is not a thread that is read.",
             "Stress area, and with it preload and torque, follow from diameter and pitch; the wrong pitch also strips the hole.",
             "Write diameter and pitch in millimetres: `M16x2`. Coarse threads too: M16 is M16x2.");
         return null;

@@ -1,6 +1,7 @@
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Data;
 using Witnessmark.Reading.Faults;
 using Witnessmark.Reading.FrontMatter;
@@ -33,7 +34,7 @@ public static class ProcedureReader
         findings.Add(
             DataFaults.TextTooLarge,
             source.At(0, 0),
-            $"This procedure has {Shown.Number(source.Content.Length)} characters; the most that is read is {Shown.Number(MostCharacters)}.",
+            $"This procedure has {Say.Number(source.Content.Length)} characters; the most that is read is {Say.Number(MostCharacters)}.",
             "A procedure is some ten thousand characters. Nobody works through one ten times as long, and reading it would hold up the whole workshop.",
             "Split it into procedures of their own, and perform them.");
         return null;

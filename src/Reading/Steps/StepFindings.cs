@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Faults;
 
 namespace Witnessmark.Reading.Steps;
@@ -32,7 +33,7 @@ internal static class StepFindings
     public static Finding TooMany(Location at, int number) => new(
         StepFaults.TooManySteps,
         at,
-        $"Step {Data.Shown.Number(number)} begins here; the last number is {Most}.",
+        $"Step {Say.Number(number)} begins here; the last number is {Most}.",
         "The code of a step on the sheet has two digits, and nobody keeps a hundred steps in view.",
         "Split it into procedures or parts of their own, and perform them.");
 
@@ -48,7 +49,7 @@ internal static class StepFindings
             "Indent by four.");
     }
 
-    private static string Word(int number) => number < Numbers.Length ? Numbers[number] : Data.Shown.Number(number);
+    private static string Word(int number) => number < Numbers.Length ? Numbers[number] : Say.Number(number);
 
     private static string FirstSentence(string text)
     {

@@ -1,5 +1,6 @@
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Faults;
 
 namespace Witnessmark.Reading.Steps;
@@ -87,5 +88,5 @@ internal static class TextFindings
         "On the sheet it has no place: the crew reads steps one by one.",
         $"If it belongs to step {step}, indent it by four. If it is for the whole section, put it under the heading.");
 
-    public static string Short(string text) => Data.Shown.Short(text);
+    public static string Short(string text) => Say.Short(text);
 }

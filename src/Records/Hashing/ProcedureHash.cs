@@ -13,16 +13,15 @@ namespace Witnessmark.Records.Hashing;
 public sealed record ProcedureHash(string Manifest, string Hex)
 {
     private const string Form = "canon 1";
-    private const int Group = 4;
 
     /// <summary>The first twelve digits as they are printed: <c>3F9A C21B 77DE</c>.</summary>
-    public string Short12 => string.Join(' ', Hex[..(3 * Group)].ToUpperInvariant().Chunk(Group).Select(c => new string(c)));
+    public string Short12 => ShortHash.Of(Hex);
 
     /// <summary>Whether a hash as it was typed (blanks, either case, at least twelve digits) is the beginning of this one.</summary>
     public bool IsBegunBy(string typed)
     {
         var digits = typed.Replace(" ", "", StringComparison.Ordinal).ToLowerInvariant();
-        return digits.Length is >= 3 * Group and <= 64 && Hex.StartsWith(digits, StringComparison.Ordinal);
+        return digits.Length is >= ShortHash.Digits and <= 64 && Hex.StartsWith(digits, StringComparison.Ordinal);
     }
 
     /// <exception cref="InvalidOperationException">

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Witnessmark.Records.Hashing;
 using Witnessmark.Rendering.Figures;
 
 namespace Witnessmark.Rendering.Checklist;
@@ -37,7 +38,7 @@ internal static class PageRules
     {
         var id = context.Identity;
         var copy = id.SetMark is { } mark ? $"{context.Words.Copy} {mark}" : $"{context.Words.Specimen}, {context.Words.NotIssued}";
-        return $"{id.Procedure} {id.Version} · {id.ShortHash} · {copy}";
+        return $"{id.Procedure} {id.Version} · {ShortHash.Of(id.Hash)} · {copy}";
     }
 
     /// <summary><c>WB-40 · unit 14 CL</c></summary>
@@ -55,7 +56,7 @@ internal static class PageRules
             yield return $"{words.Help}: {help.Value}";
         yield return words.StandingNotice;
         var printed = context.Identity.PrintedAt is { Length: > 0 } at ? $"{words.Printed} {at} · " : "";
-        yield return $"{words.SheetsDisagree} {printed}{words.Forms} {context.Identity.ShortTemplateHash}";
+        yield return $"{words.SheetsDisagree} {printed}{words.Forms} {ShortHash.Of(context.Identity.TemplateHash)}";
     }
 
     public static string Code(SheetContext context) => Qr.Draw("code", context.Identity.CodeText, CodeSize);

@@ -1,3 +1,4 @@
+using Witnessmark.Records.Hashing;
 using Witnessmark.Rendering.Html;
 
 namespace Witnessmark.Rendering.Checklist;
@@ -19,21 +20,10 @@ public sealed record SheetIdentity(
     string PrintedAt,
     string TemplateHash)
 {
-    private const int Printed = 12;
-    private const int Group = 4;
-
     /// <summary>The hash of this program's own sheet templates and styles.</summary>
     public static string OwnTemplateHash => Resources.Hash("templates/sheet", "site/sheet.css");
 
-    public string ShortHash => Grouped(Hash);
-
-    public string ShortTemplateHash => Grouped(TemplateHash);
-
     /// <summary>What the square code says: id, version, hash and set mark, in capitals.</summary>
     public string CodeText =>
-        string.Join(' ', new[] { Procedure, Version, First(Hash), SetMark }.Where(p => p is not null)).ToUpperInvariant();
-
-    private static string Grouped(string hash) => string.Join(' ', First(hash).ToUpperInvariant().Chunk(Group).Select(c => new string(c)));
-
-    private static string First(string hash) => hash[..Math.Min(Printed, hash.Length)];
+        string.Join(' ', new[] { Procedure, Version, ShortHash.Plain(Hash), SetMark }.Where(p => p is not null)).ToUpperInvariant();
 }

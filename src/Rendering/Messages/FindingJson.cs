@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Text;
@@ -10,17 +8,7 @@ namespace Witnessmark.Rendering.Messages;
 /// <summary>Findings for machines: one JSON object, lines and columns counted from 1.</summary>
 public static class FindingJson
 {
-    public static string Write(ImmutableArray<Finding> findings)
-    {
-        var buffer = new System.Buffers.ArrayBufferWriter<byte>();
-        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
-        {
-            json.WriteStartObject();
-            Write(json, findings);
-            json.WriteEndObject();
-        }
-        return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
-    }
+    public static string Write(ImmutableArray<Finding> findings) => JsonText.Of(json => Write(json, findings));
 
     internal static void Write(Utf8JsonWriter json, ImmutableArray<Finding> findings)
     {
@@ -34,7 +22,7 @@ public static class FindingJson
     {
         json.WriteStartObject();
         json.WriteString("rule", finding.Rule.Name);
-        json.WriteString("severity", finding.Severity switch { Severity.Fault => "fault", Severity.Query => "query", _ => "remark" });
+        json.WriteString("severity", finding.Severity.Word());
         Place(json, finding.At);
         json.WriteString("found", finding.Found);
         json.WriteString("why", finding.Why);

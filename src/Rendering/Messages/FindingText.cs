@@ -17,13 +17,13 @@ public sealed record FindingText(string Folder, Ink Ink)
 
     /// <summary><c>machines/okr-34.yaml:103:13: fault: … (torque-unit-slip)</c></summary>
     public string Short(Finding finding) =>
-        $"{Where(finding.At)}: {Colour(finding)}{Severity(finding)}{Ink.Off}: {Visible.Text(finding.Found)} ({finding.Rule.Name})\n";
+        $"{Where(finding.At)}: {Colour(finding)}{finding.Severity.Word()}{Ink.Off}: {Visible.Text(finding.Found)} ({finding.Rule.Name})\n";
 
     public string Long(Finding finding)
     {
         var text = new StringBuilder();
         Labelled(text, "FOUND", finding.Found);
-        text.Append(' ', Indent).Append(Colour(finding)).Append(Severity(finding)).Append(Ink.Off)
+        text.Append(' ', Indent).Append(Colour(finding)).Append(finding.Severity.Word()).Append(Ink.Off)
             .Append(CultureInfo.InvariantCulture, $" {finding.Rule.Name}, {Where(finding.At)}\n\n");
         MarkedLine(text, finding.At, Colour(finding));
         foreach (var further in finding.Further)
@@ -87,15 +87,8 @@ public sealed record FindingText(string Folder, Ink Ink)
 
     private string Colour(Finding finding) => finding.Severity switch
     {
-        Language.Findings.Severity.Fault => Ink.Fault,
-        Language.Findings.Severity.Query => Ink.Query,
+        Severity.Fault => Ink.Fault,
+        Severity.Query => Ink.Query,
         _ => Ink.Remark,
-    };
-
-    private static string Severity(Finding finding) => finding.Severity switch
-    {
-        Language.Findings.Severity.Fault => "fault",
-        Language.Findings.Severity.Query => "query",
-        _ => "remark",
     };
 }

@@ -1,7 +1,4 @@
 using System.Globalization;
-using System.Text;
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Wording;
 using Witnessmark.Records.Receiving;
@@ -25,18 +22,11 @@ public static class ReceptionText
         };
     }
 
-    public static string Json(ReceptionResult result)
+    public static string Json(ReceptionResult result) => JsonText.Of(json =>
     {
-        var buffer = new System.Buffers.ArrayBufferWriter<byte>();
-        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
-        {
-            json.WriteStartObject();
-            json.WriteString("state", result.State.ToString().ToLowerInvariant());
-            json.WriteNumber("asked", result.Asked);
-            json.WriteNumber("given", result.Given);
-            FindingJson.Write(json, result.Findings);
-            json.WriteEndObject();
-        }
-        return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
-    }
+        json.WriteString("state", result.State.ToString().ToLowerInvariant());
+        json.WriteNumber("asked", result.Asked);
+        json.WriteNumber("given", result.Given);
+        FindingJson.Write(json, result.Findings);
+    });
 }

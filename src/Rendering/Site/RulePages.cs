@@ -19,7 +19,7 @@ internal static class RulePages
             ["topics"] = new ScriptArray(data.Rules.GroupBy(r => r.Rule.Topic).Select(g => new ScriptObject
             {
                 ["name"] = g.Key,
-                ["rules"] = new ScriptArray(g.Select(r => new ScriptObject { ["name"] = r.Rule.Name, ["summary"] = r.Summary, ["severity"] = Severity(r.Rule) })),
+                ["rules"] = new ScriptArray(g.Select(r => new ScriptObject { ["name"] = r.Rule.Name, ["summary"] = r.Summary, ["severity"] = r.Rule.Severity.Word() })),
             })),
         };
         return frame.Page("rules/index.html", "Rules", "rules.html", content);
@@ -29,15 +29,8 @@ internal static class RulePages
     {
         ["name"] = page.Rule.Name,
         ["topic"] = page.Rule.Topic,
-        ["severity"] = Severity(page.Rule),
+        ["severity"] = page.Rule.Severity.Word(),
         ["summary"] = page.Summary,
         ["body"] = ProseHtml.Blocks(page.Body),
     });
-
-    private static string Severity(RuleInfo rule) => rule.Severity switch
-    {
-        Language.Findings.Severity.Fault => "fault",
-        Language.Findings.Severity.Query => "query",
-        _ => "remark",
-    };
 }
