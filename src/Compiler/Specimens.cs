@@ -39,7 +39,8 @@ internal static class Specimens
         var identity = new SheetIdentity(
             procedure.Id.Value, procedure.Version?.Value ?? "", hash.Hex, SetMark: null, Unit: null, Serial: null, Place: null, PrintedAt: "", SheetIdentity.OwnTemplateHash);
         var html = SheetPage.Render(plan, identity, paper, Words.Of(procedure.Language?.Value));
-        var part = plan.Part.Name is { } name ? $"-{SitePages.FileName(name.Value)}" : "";
+        // two hyphens: WB-40-strip may be a procedure of its own
+        var part = plan.Part.Name is { } name ? $"--{SitePages.FileName(name.Value)}" : "";
         var path = $"sheets/{SitePages.FileName(procedure.Id.Value)}{part}-{paper.ToString().ToLowerInvariant()}.html";
         var says = plan.Part.Name is { } named ? $"{named.Value}, {paper}" : paper.ToString();
         return new Specimen(procedure.Id.Value, says, OutputFile.Of(path, html));

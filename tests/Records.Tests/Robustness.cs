@@ -40,6 +40,16 @@ public sealed partial class Robustness
             Assert.NotEqual(ReceptionState.Complete, result.State);
     }
 
+    /// <summary>Read sign by sign it would take minutes.</summary>
+    [Fact]
+    public void A_row_of_a_hundred_thousand_readings_is_unreadable()
+    {
+        var row = $"    cavity-depth: {string.Concat(Enumerable.Repeat("1.0 ", 100_000))}mm";
+        var result = Hold([.. Text.Select(l => l.StartsWith("    cavity-depth:", StringComparison.Ordinal) ? row : l)]);
+        Assert.Equal(ReceptionState.Refused, result?.State);
+        Assert.Contains(result!.Findings, f => f.Rule.Name == "entry-unreadable");
+    }
+
     /// <summary>Zero left over is what the sheet wants; a mechanic needs nobody who watches, and has a role of no check.</summary>
     private static bool Harmless(int line, string value) => Text[line].Trim() == $"left-over: {value}" || Text[line].Contains("- role:", StringComparison.Ordinal);
 

@@ -95,12 +95,16 @@ public static class OutputFolder
             throw new InvalidOperationException($"{file.Path} leads out of the output folder");
         Directory.CreateDirectory(Path.GetDirectoryName(target)!);
         var half = $"{target}.{Environment.ProcessId}.half";
-        using (var stream = new FileStream(half, FileMode.CreateNew, FileAccess.Write))
+        try
         {
-            stream.Write(file.Bytes.Span);
-            stream.Flush(flushToDisk: false);
+            using (var stream = new FileStream(half, FileMode.CreateNew, FileAccess.Write))
+                stream.Write(file.Bytes.Span);
+            File.Move(half, target);
         }
-        File.Move(half, target);
+        finally
+        {
+            File.Delete(half);
+        }
         return target;
     }
 

@@ -17,7 +17,17 @@ internal sealed class TreeBuilder(SourceText source, TextSpan span, FindingList 
 
     private ParsingEvent Event => _parser.Current!;
 
+    /// <summary>Null when nothing can be read; then there is a finding that says why.</summary>
     public DataNode? Root()
+    {
+        var root = First();
+        // behind a line that begins with a colon the parser ends in the middle of a map, and says nothing
+        if (root is null && !_broken)
+            findings.Add(YamlTrouble.HalfRead(source, span, span.Start + _lastGood));
+        return root;
+    }
+
+    private DataNode? First()
     {
         while (Next())
             if (Event is NodeEvent or AnchorAlias)
@@ -150,15 +160,20 @@ internal sealed class TreeBuilder(SourceText source, TextSpan span, FindingList 
         {
             // some faults are reported at line 1, column 1 whatever their place
             var mark = (int)broken.Start.Index;
-            findings.Add(YamlTrouble.Explain(source, span, span.Start + _lastGood, span.Start + (mark == 0 ? _lastGood : mark)));
+            Unreadable(mark == 0 ? _lastGood : mark);
         }
-        catch (Exception broken) when (broken is InvalidOperationException or ArgumentException)
+        catch (Exception e) when (e is not OutOfMemoryException)
         {
-            // an unclosed bracket before the next key, a tag that is no address: the parser gives no place at all
-            findings.Add(YamlTrouble.Explain(source, span, span.Start + _lastGood, span.Start + _lastGood));
+            // an unclosed bracket before the next key, or a tag that is no address: the parser gives no place at all
+            Unreadable(_lastGood);
         }
-        _broken = true;
         return false;
+    }
+
+    private void Unreadable(int mark)
+    {
+        findings.Add(YamlTrouble.Explain(source, span, span.Start + _lastGood, span.Start + mark));
+        _broken = true;
     }
 
     private Location Whole(ParsingEvent start, bool flow, Location? last) =>
@@ -169,6 +184,7 @@ internal sealed class TreeBuilder(SourceText source, TextSpan span, FindingList 
     private DataNode? Refuse(Finding finding)
     {
         findings.Add(finding);
+        _broken = true;
         return null;
     }
 

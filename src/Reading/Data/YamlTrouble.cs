@@ -35,6 +35,16 @@ internal static partial class YamlTrouble
             "Then look at quotes and brackets in the line above.");
     }
 
+    /// <summary>The parser ended in the middle of a map without a word; what makes it do so is a line that begins with a colon.</summary>
+    public static Finding HalfRead(SourceText source, TextSpan span, int lastGood)
+    {
+        var (first, last) = (source.PositionOf(span.Start).Line, source.PositionOf(span.End).Line);
+        for (var number = first; number <= last; number++)
+            if (new Line(source, number) is var line && line.Text.StartsWith(':'))
+                return line.Whole("This line begins with a colon; the key in front of it is missing.", "Write `key: value`.");
+        return Explain(source, span, lastGood, lastGood);
+    }
+
     private static Finding? Known(Line line) =>
         BlockSign(line) ?? Quote(line) ?? Bracket(line) ?? BadBeginning(line) ?? ListOnTheLine(line) ?? SecondColon(line) ?? NoBlank(line);
 

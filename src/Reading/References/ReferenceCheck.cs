@@ -14,6 +14,7 @@ public static class ReferenceCheck
         var shelf = new NameShelf(library);
         findings.Each(library.Machines, (machine, own) => SheetCheck.Check(machine, shelf, own));
         findings.Each(library.Procedures, (procedure, own) => ProcedureCheck.Check(library.ScopeOf(procedure), shelf, own));
+        WorkshopCheck.Check(library, findings);
         PerformCircle.Check(library, findings);
     }
 }

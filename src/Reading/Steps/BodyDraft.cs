@@ -27,6 +27,10 @@ internal sealed class BodyDraft(FindingList findings)
     /// <summary>The part that needs no name: what stands under the title.</summary>
     public PartDraft Untitled => Parts[0];
 
+    /// <summary>Names of parts in which nothing is done.</summary>
+    public IEnumerable<Located<string>> Empty =>
+        Parts.Where(p => p.Sections.All(s => s.Steps.Count == 0)).Select(p => p.Name).OfType<Located<string>>();
+
     /// <summary>Who, where, with what: the facts of a heading that hold for all below it. A contract and a loop are its own.</summary>
     public static bool HoldsBelow(Fact fact) => fact.Word.Row().Place.HasFlag(FactPlace.Step) && fact.Word != FactWord.ForEach;
 
@@ -43,6 +47,9 @@ internal sealed class BodyDraft(FindingList findings)
 internal sealed class PartDraft(Located<string>? name, FindingList findings)
 {
     public Located<string>? Name { get; } = name;
+
+    /// <summary>Names that differ in capitals or signs only would be one file.</summary>
+    public bool IsCalled(string name) => Name is { } own && StepName.Slug(own.Value) == StepName.Slug(name);
 
     public FactList Facts { get; } = new(FactPlace.Heading, findings);
 

@@ -46,6 +46,8 @@ internal sealed class BodyReader
         var heading = reader._draft.Title?.At ?? source.At(start, start);
         if (reader._draft.StepCount == 0)
             findings.Add(TextFindings.NoStep(heading));
+        else
+            findings.AddRange(reader._draft.Empty.Select(TextFindings.PartWithoutStep));
         reader.ContractOfNothing();
         return reader._draft.Finish();
     }
@@ -106,7 +108,7 @@ internal sealed class BodyReader
         var name = (written.Value.StartsWith(PartMark, StringComparison.Ordinal) ? written.Piece(PartMark.Length, written.Value.Length) : heading).Trimmed();
         if (!Spelling.OneName.IsMatch(name.Value))
             _findings.Add(TextFindings.PartName(heading.At, name.Value));
-        else if (_draft.Parts.FirstOrDefault(p => p.Name?.Value == name.Value)?.Name is { } first)
+        else if (_draft.Parts.FirstOrDefault(p => p.IsCalled(name.Value))?.Name is { } first)
             _findings.Add(TextFindings.PartTwice(name.At, first.At, name.Value));
         _draft.Parts.Add(new PartDraft(name, _findings));
     }

@@ -43,6 +43,13 @@ internal static class TextFindings
         "A procedure without steps would be released as done without anyone doing anything.",
         "Write steps as a numbered list: `1. **Name in the imperative.** What to do.`");
 
+    public static Finding PartWithoutStep(Located<string> name) => new(
+        StepFaults.NothingWritten,
+        name.At,
+        $"There is no step in the part `{Short(name.Value)}`.",
+        "It would be performed, and signed as done, without anyone doing anything.",
+        "Write its steps below it, or take the heading out.");
+
     public static Finding HeadingTooDeep(Location at, int level) => new(
         StepFaults.HeadingLevel,
         at,
@@ -74,7 +81,7 @@ internal static class TextFindings
     public static Finding PartTwice(Location at, Location first, string name) => new(
         StepFaults.PartName,
         at,
-        $"There are two parts with the name `{name}`.",
+        first.Text == name ? $"There are two parts with the name `{name}`." : $"The parts `{first.Text}` and `{name}` differ only in capitals or signs.",
         "Whoever performs it would get one or the other.",
         "Give one of them another name.")
     {

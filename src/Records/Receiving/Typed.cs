@@ -42,9 +42,14 @@ internal static class Typed
 /// <param name="Unclear">The piece of text that is no number.</param>
 internal sealed partial record TypedRow(string Piece, ImmutableArray<decimal> Numbers, string UnitText, Unit? Unit, string? Unclear, Location At)
 {
+    /// <summary>More than any row of boxes on a sheet holds.</summary>
+    private const int LongestRow = 1000;
+
     public static TypedRow Of(string piece, DataNode node)
     {
         var text = string.Join(' ', Texts(node));
+        if (text.Length > LongestRow)
+            return new TypedRow(piece, [], "", null, $"{text[..20]}…", node.At);
         var numbers = ImmutableArray.CreateBuilder<decimal>();
         var rest = text.Trim();
         while (NumberAhead().Match(rest) is { Success: true } match)

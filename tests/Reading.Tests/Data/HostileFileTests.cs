@@ -42,6 +42,29 @@ public sealed class HostileFileTests
     [InlineData("a: !<a b> x")]
     public void A_tag_that_is_no_address_is_a_finding(string line) => Assert.Equal(["yaml-broken"], Rules($"machine: okr-34\n{line}\n"));
 
+    [Theory]
+    [InlineData(": ")]
+    [InlineData("- ")]
+    [InlineData("? ")]
+    [InlineData("{")]
+    [InlineData("!!<x y> ")]
+    [InlineData("%")]
+    public void A_sign_before_any_line_of_the_demo_leaves_it_read_or_found_never_gone(string sign)
+    {
+        foreach (var file in Repo.Files(Repo.Path("procedures")).Where(f => f.Path.EndsWith(".yaml", StringComparison.Ordinal)))
+        {
+            var lines = Encoding.UTF8.GetString(file.Bytes.Span).Split('\n');
+            for (var i = 0; i < lines.Length; i++)
+            {
+                var indent = lines[i].Length - lines[i].TrimStart().Length;
+                var source = new SourceText(file.Path, string.Join('\n', lines.Select((l, n) => n == i ? l.Insert(indent, sign) : l)));
+                var findings = new FindingList();
+                var map = YamlTree.Read(source, new TextSpan(0, source.Content.Length), findings);
+                Assert.True(map is not null || findings.Count > 0, $"{file.Path}:{i + 1} is gone without a word");
+            }
+        }
+    }
+
     [Fact]
     public void What_expands_without_end_is_refused()
     {
