@@ -1,7 +1,7 @@
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
-using Witnessmark.Reading.Data;
+using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Faults;
 
 namespace Witnessmark.Reading.References;
@@ -24,7 +24,7 @@ internal static class WorkshopCheck
     private static Finding Role(Located<string> role, string whose, Library library) => new(
         StepFaults.NameUnknown,
         role.At,
-        $"{whose} `{Shown.Short(role.Value)}`, which is not one of the workshop's.",
+        $"{whose} `{Say.Short(role.Value)}`, which is not one of the workshop's.",
         "What a role may do is written once; an unknown role may do anything, or nothing.",
-        NearMiss.Of(role.Value, library.Workshop.Roles.Names) is { } near ? $"Did you mean `{near}`?" : $"Its roles are {Shown.Or(library.Workshop.Roles.Names)}.");
+        NearMiss.Of(role.Value, library.Workshop.Roles.Names) is { } near ? $"Did you mean `{near}`?" : $"Its roles are {Say.Or(library.Workshop.Roles.Names)}.");
 }
