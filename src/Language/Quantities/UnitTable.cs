@@ -125,13 +125,17 @@ public static class UnitTable
         .SelectMany(u => u.Spellings.Prepend(u.Symbol).Select(s => (Spelling: s, Unit: u)))
         .ToFrozenDictionary(p => p.Spelling, p => p.Unit, StringComparer.Ordinal);
 
+    private static readonly FrozenDictionary<string, Unit>.AlternateLookup<ReadOnlySpan<char>> ByCharacters = BySpelling.GetAlternateLookup<ReadOnlySpan<char>>();
+
+    private static readonly int Longest = BySpelling.Keys.Max(s => s.Length);
+
     /// <summary>The unit that a spelling stands for, or null. Dots, dashes, micro signs and blanks that look alike are one.</summary>
     public static Unit? Find(ReadOnlySpan<char> spelling)
     {
-        var spellings = BySpelling.GetAlternateLookup<ReadOnlySpan<char>>();
-        if (spellings.TryGetValue(spelling, out var unit))
+        if (ByCharacters.TryGetValue(spelling, out var unit))
             return unit;
-        return IsFolded(spelling) ? null : BySpelling.GetValueOrDefault(Fold(spelling.ToString()));
+        Span<char> folded = stackalloc char[Longest + 1];
+        return Fold(spelling, folded) is { } length && ByCharacters.TryGetValue(folded[..length], out unit) ? unit : null;
     }
 
     /// <summary>A unit that is known to be in the table.</summary>
@@ -144,17 +148,21 @@ public static class UnitTable
     /// <summary>What a word may stand for that means several units, or null. It is never read as one of them.</summary>
     public static string? Choices(string written) => written is "ton" or "tons" ? "t, short ton or long ton" : null;
 
-    /// <summary>Whether there is certainly nothing to fold.</summary>
-    private static bool IsFolded(ReadOnlySpan<char> spelling)
+    /// <returns>How long the folded spelling is; null when it is longer than any.</returns>
+    private static int? Fold(ReadOnlySpan<char> spelling, Span<char> folded)
     {
-        foreach (var c in spelling)
-            if (c == ' ' || Plain(c) != c)
-                return false;
-        return true;
+        var length = 0;
+        foreach (var written in spelling)
+        {
+            var c = Plain(written);
+            if (c == ' ' && (length == 0 || folded[length - 1] == ' '))
+                continue;
+            if (length == folded.Length)
+                return null;
+            folded[length++] = c;
+        }
+        return length > 0 && folded[length - 1] == ' ' ? length - 1 : length;
     }
-
-    private static string Fold(string spelling) =>
-        string.Join(' ', string.Concat(spelling.Select(Plain)).Split(' ', StringSplitOptions.RemoveEmptyEntries));
 
     private static char Plain(char c) => c switch
     {
