@@ -9,6 +9,14 @@ namespace Witnessmark.Language.Model;
 public sealed record Fact(FactWord Word, Location KeyAt, Located<string> Text, FactValue Value)
 {
     public Location At => new(KeyAt.Source, KeyAt.Span.Cover(Text.At.Span));
+
+    /// <summary>The conditions that it states: one, or the alternatives of an outcome.</summary>
+    public ImmutableArray<Condition> Conditions => Value switch
+    {
+        ConditionValue value => [value.Condition],
+        OutcomeValue outcome => outcome.When,
+        _ => [],
+    };
 }
 
 /// <summary>What a fact says, by shape.</summary>

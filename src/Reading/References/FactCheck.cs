@@ -10,39 +10,18 @@ internal sealed class FactCheck(Scope scope, NameCheck names, PlaceCheck places)
 
     public void Check(Fact fact)
     {
-        var word = fact.Word.Spelled();
+        foreach (var (name, kinds) in Named(fact))
+            Name(name, kinds, fact.Word.Spelled());
+        foreach (var condition in fact.Conditions)
+            _conditions.Check(condition);
         switch (fact.Value)
         {
             case Amounts amounts:
-                Amounts(fact.Word, amounts);
-                break;
-            case NameList list when KindsOf(fact.Word) is var kinds and not NameKind.None:
-                foreach (var name in list.Names.Where(n => fact.Word != FactWord.Zone || n.Value != "none"))
-                    Name(name, kinds, word);
-                break;
-            case ConditionValue condition:
-                _conditions.Check(condition.Condition);
+                Places(amounts);
                 break;
             case LeftState left:
                 foreach (var state in left.States)
                     _conditions.Check(state);
-                break;
-            case OutcomeValue outcome:
-                foreach (var condition in outcome.When)
-                    _conditions.Check(condition);
-                break;
-            case Landing landing:
-                Name(landing.Load, NameKind.Load, word);
-                break;
-            case WrenchSetting setting:
-                Setting(setting, word);
-                break;
-            case Checker checker:
-                Name(checker.Role, NameKind.Role, word);
-                break;
-            case HandOverValue hand:
-                foreach (var role in hand.From.Concat(hand.To))
-                    Name(role, NameKind.Role, word);
                 break;
             case SpokenWords spoken when fact.Word == FactWord.Call:
                 Call(spoken.Text);
@@ -56,6 +35,20 @@ internal sealed class FactCheck(Scope scope, NameCheck names, PlaceCheck places)
         }
     }
 
+    /// <summary>The names that stand in it by themselves, and what each may stand for.</summary>
+    private static IEnumerable<(Located<string> Name, NameKind Kinds)> Named(Fact fact) => fact.Value switch
+    {
+        Amounts amounts => amounts.All.Select(a => (a.Thing, KindsOf(fact.Word))),
+        NameList list when KindsOf(fact.Word) is var kinds and not NameKind.None =>
+            list.Names.Where(n => fact.Word != FactWord.Zone || n.Value != "none").Select(n => (n, kinds)),
+        Landing landing => [(landing.Load, NameKind.Load)],
+        WrenchSetting { Adapter: { } adapter } setting => [(setting.Wrench, NameKind.Tool), (setting.Group, NameKind.Fasteners), (adapter, NameKind.Tool)],
+        WrenchSetting setting => [(setting.Wrench, NameKind.Tool), (setting.Group, NameKind.Fasteners)],
+        Checker checker => [(checker.Role, NameKind.Role)],
+        HandOverValue hand => hand.From.Concat(hand.To).Select(r => (r, NameKind.Role)),
+        _ => [],
+    };
+
     /// <summary>Without any of its kind there is no list to hold it against: a workshop without roles, a common part without a machine's zones.</summary>
     private void Name(Located<string> name, NameKind kinds, string word)
     {
@@ -63,22 +56,11 @@ internal sealed class FactCheck(Scope scope, NameCheck names, PlaceCheck places)
             names.Must(name, kinds, word);
     }
 
-    private void Amounts(FactWord word, Amounts amounts)
+    private void Places(Amounts amounts)
     {
         foreach (var amount in amounts.All)
-        {
-            Name(amount.Thing, KindsOf(word), word.Spelled());
             if (amount.AtPlace is { } place)
                 places.Check(place);
-        }
-    }
-
-    private void Setting(WrenchSetting setting, string word)
-    {
-        Name(setting.Wrench, NameKind.Tool, word);
-        Name(setting.Group, NameKind.Fasteners, word);
-        if (setting.Adapter is { } adapter)
-            Name(adapter, NameKind.Tool, word);
     }
 
     /// <summary>One word with a hyphen is meant as the name of a call; anything else is what is called out.</summary>

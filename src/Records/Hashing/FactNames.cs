@@ -33,16 +33,13 @@ internal static partial class FactNames
         NameList v => v.Names,
         WrenchSetting v => [v.Wrench, v.Group, .. Maybe(v.Adapter)],
         Landing v => [v.Load, v.On],
-        ConditionValue v => Of(v.Condition),
+        ConditionValue or OutcomeValue => fact.Conditions.SelectMany(c => c.All).SelectMany(Of),
         LeftState v => v.States.SelectMany(Of),
-        OutcomeValue v => v.When.SelectMany(Of),
         PerformValue v => v.Arguments.Select(a => a.Value),
         Loop v => [.. v.In, .. Maybe(v.OfGroup)],
         SpokenWords v when fact.Word == FactWord.Call => [v.Text],
         _ => [],
     };
-
-    private static IEnumerable<Located<string>> Of(Condition condition) => condition.All.SelectMany(Of);
 
     private static IEnumerable<Located<string>> Of(Clause clause) => clause switch
     {

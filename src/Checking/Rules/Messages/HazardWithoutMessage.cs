@@ -1,4 +1,5 @@
 using Witnessmark.Checking.Wording;
+using Witnessmark.Checking.Work;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Wording;

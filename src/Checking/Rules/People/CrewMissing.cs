@@ -1,4 +1,4 @@
-using Witnessmark.Checking.Wording;
+using Witnessmark.Checking.Work;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Wording;

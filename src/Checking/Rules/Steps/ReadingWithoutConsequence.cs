@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Witnessmark.Checking.Wording;
+using Witnessmark.Checking.Work;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Wording;

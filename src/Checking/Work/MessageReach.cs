@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Witnessmark.Language.Model;
 
-namespace Witnessmark.Checking.Wording;
+namespace Witnessmark.Checking.Work;
 
 /// <summary>A step and the fact of it that meets a hazard.</summary>
 internal readonly record struct Meeting(StepInPlace Place, Fact Fact);
@@ -93,17 +93,6 @@ internal static class HazardWork
         // a common part that is given the group does the tightening
         if (fact.Value is PerformValue perform)
             return work.Verb == FactWord.Tighten && perform.Arguments.Select(a => a.Value.Value).Contains(work.Thing.Value);
-        return fact.Word == work.Verb && Handles(scope, fact, work.Thing.Value);
+        return fact.Word == work.Verb && ImpliedStates.Things(scope, fact).Contains(work.Thing.Value);
     }
-
-    private static bool Handles(Scope scope, Fact fact, string thing) =>
-        Things(fact.Value).Any(t => t == thing || scope.Device(t)?.Id.Value == thing);
-
-    private static IEnumerable<string> Things(FactValue value) => value switch
-    {
-        Amounts amounts => amounts.All.Select(a => a.Thing.Value),
-        NameList list => list.Names.Select(n => n.Value),
-        Landing landing => [landing.Load.Value],
-        _ => [],
-    };
 }

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
 
-namespace Witnessmark.Checking.Wording;
+namespace Witnessmark.Checking.Work;
 
 /// <summary>Where readings, looks, values and tests are taken.</summary>
 internal static class Taking

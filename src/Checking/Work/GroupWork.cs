@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Witnessmark.Language.Model;
 
-namespace Witnessmark.Checking.Wording;
+namespace Witnessmark.Checking.Work;
 
 /// <summary>One handling of a group of fasteners.</summary>
 /// <param name="Number">How many; all of them when the step gives no number.</param>

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
 
-namespace Witnessmark.Checking.Wording;
+namespace Witnessmark.Checking.Work;
 
 /// <summary>How many of a thing there are.</summary>
 /// <param name="At">Where that is written.</param>

@@ -1,7 +1,7 @@
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
 
-namespace Witnessmark.Checking.Wording;
+namespace Witnessmark.Checking.Work;
 
 internal static class Loads
 {

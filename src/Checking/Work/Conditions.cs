@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Witnessmark.Language.Model;
 
-namespace Witnessmark.Checking.Wording;
+namespace Witnessmark.Checking.Work;
 
 /// <summary>Where a procedure asks for something.</summary>
 internal static class Conditions
@@ -24,12 +24,5 @@ internal static class Conditions
 
     /// <summary>The states that a fact asks for.</summary>
     public static IEnumerable<StateClause> States(Fact fact) =>
-        In(fact) is { IsEmpty: false } conditions ? conditions.SelectMany(c => c.All).OfType<StateClause>() : [];
-
-    public static ImmutableArray<Condition> In(Fact fact) => fact.Value switch
-    {
-        ConditionValue value => [value.Condition],
-        OutcomeValue outcome => outcome.When,
-        _ => [],
-    };
+        fact.Conditions is { IsEmpty: false } conditions ? conditions.SelectMany(c => c.All).OfType<StateClause>() : [];
 }

@@ -1,6 +1,6 @@
 using Witnessmark.Language.Model;
 
-namespace Witnessmark.Checking.Wording;
+namespace Witnessmark.Checking.Work;
 
 /// <summary>States that verbs imply: a tightened group is torqued, a placed device is placed. Authors do not write them twice.</summary>
 internal static class ImpliedStates
