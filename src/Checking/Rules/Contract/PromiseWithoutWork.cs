@@ -56,11 +56,19 @@ public sealed class PromiseWithoutWork : IProcedureRule
     private static bool BringsAbout(Scope scope, Fact fact, StateClause promise, List<FactWord[]?> verbs)
     {
         if (fact.Value is LeftState left)
-            return left.States.Any(s => s.Thing.Value == promise.Thing.Value);
+            return left.States.Select(s => s.Thing.Value).Contains(promise.Thing.Value);
         if (fact.Value is PerformValue perform)
             return Performs(scope, perform, promise);
-        return verbs.Exists(v => v is null || v.Contains(fact.Word))
+        return AreMeant(verbs, fact.Word)
             && ImpliedStates.Things(scope, fact).Contains(promise.Thing.Value);
+    }
+
+    private static bool AreMeant(List<FactWord[]?> verbs, FactWord word)
+    {
+        foreach (var verb in verbs)
+            if (verb is null || verb.Contains(word))
+                return true;
+        return false;
     }
 
     /// <summary>What is performed is given the thing, promises it itself, or cannot be seen.</summary>
