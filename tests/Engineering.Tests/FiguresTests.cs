@@ -32,15 +32,15 @@ public class FiguresTests
     [InlineData("236 N·m", "5 N·m", "235 N·m")]
     [InlineData("1 in", "0.1 mm", "25.4 mm")]
     public void A_value_is_rounded_to_the_nearest_step_half_away_from_zero(string value, string step, string rounded) =>
-        Assert.Equal(rounded, Rounding.ToStep(Q(value), Q(step))!.Value.ToString());
+        Assert.Equal(rounded, Graduation.ToStep(Q(value), Q(step))!.Value.ToString());
 
     [Theory]
     [InlineData("3 mm", "0 mm")]
     [InlineData("3 mm", "-1 mm")]
     [InlineData("3 mm", "1 bar")]
     [InlineData("999999999999999999 km", "1 mm")]
-    public void A_step_that_makes_no_sense_rounds_nothing(string value, string step) => Assert.Null(Rounding.ToStep(Q(value), Q(step)));
+    public void A_step_that_makes_no_sense_rounds_nothing(string value, string step) => Assert.Null(Graduation.ToStep(Q(value), Q(step)));
 
     [Fact]
-    public void A_quantity_without_a_unit_is_refused_and_does_not_crash() => Assert.Null(Rounding.ToStep(default, default(Quantity)));
+    public void A_quantity_without_a_unit_is_refused_and_does_not_crash() => Assert.Null(Graduation.ToStep(default, default(Quantity)));
 }

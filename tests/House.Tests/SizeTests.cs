@@ -16,8 +16,6 @@ public sealed class SizeTests
 
     private static readonly string[] LongMethods =
     [
-        "src/Reading/FrontMatter/FrontMatterReader.cs: Read",
-        "src/Reading/Sheets/MachineSheet.cs: Read",
     ];
 
     [Fact]

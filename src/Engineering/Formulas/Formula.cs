@@ -42,7 +42,7 @@ public sealed class Formula
         var line = FormulaLine.Of(_root, run);
         if (round is not { } step)
             return new Worked<Quantity>(amount.ToQuantity(), $"{line} = {Figures.Signed(amount.Shown)}");
-        if (Rounding.ToStep(amount.ToQuantity(), step) is { } rounded)
+        if (Graduation.ToStep(amount.ToQuantity(), step) is { } rounded)
             return new Worked<Quantity>(rounded, $"{line} = {Figures.Signed(rounded)}");
         return new FormulaFault(FormulaProblem.KindsDiffer, _root.At, $"{amount.ToQuantity().Unit.Kind} cannot be rounded to {step}");
     }

@@ -72,7 +72,7 @@ public static class Passes
     {
         if (wrench is not { Scale.Value: { } division, Range.Value: { Low: { } low, High: { } high } } || !Sensible.Positive(division, "torque"))
             return null;
-        if (!Sensible.Is(setting, "torque") || !Sensible.Is(high.Value, "torque") || Rounding.ToMark(setting, low.Value, division) is not { } mark)
+        if (!Sensible.Is(setting, "torque") || !Sensible.Is(high.Value, "torque") || Graduation.ToMark(setting, low.Value, division) is not { } mark)
             return null;
         return mark.CompareTo(low.Value) >= 0 && mark.CompareTo(high.Value) <= 0 ? mark : null;
     }

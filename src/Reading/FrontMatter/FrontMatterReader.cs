@@ -22,41 +22,52 @@ public static partial class FrontMatterReader
     {
         var fields = new Fields(map, "the front matter", findings);
         var isJob = fields.Has(JobKey) && !fields.Has(ProcedureKey);
-        if (fields.Id(isJob ? JobKey : ProcedureKey, isJob ? "centre-left-reline" : "WB-40") is not { } id)
-        {
-            if (!fields.Has(isJob ? JobKey : ProcedureKey))
-                findings.Add(Names.Missing(ProcedureKey, fields.What, map));
+        if (Id(fields, isJob) is not { } id)
             return null;
-        }
-        var procedure = new Procedure(source, id, map)
-        {
-            IsJob = isJob,
-            Title = fields.Text("title", "Build the disc stack and close it"),
-            Version = Version(fields, "version"),
-            Status = Status(fields),
-            Language = fields.OneOf("language", "en", "es"),
-            Machine = fields.Name("machine", "okr-34"),
-            AppliesTo = Applicability(fields),
-            Crew = Crew(fields),
-            IsCommonPart = fields.YesNo("common-part")?.Value ?? false,
-            Basis = fields.Text("basis", "OKR-34 data sheet 7 rev C"),
-            Authors = fields.List("authors", "[MO]"),
-            UsesTools = fields.List("uses-tools", "crane-truck"),
-            Uses = Pins.Uses(fields),
-            Takes = Pins.Takes(fields),
-            Approvals = Approvals.Read(fields),
-            Readings = MeasuringReader.Readings(fields),
-            Values = MeasuringReader.Values(fields),
-            Tests = TestReader.Tests(fields),
-            Hazards = HazardReader.Hazards(fields),
-            Devices = DeviceReader.Devices(fields),
-            Calls = WorkshopSheet.Calls(fields),
-        };
+        var procedure = WithItems(WithHead(new Procedure(source, id, map) { IsJob = isJob }, fields), fields);
         if (isJob)
             JobKeys(fields);
         fields.Done(procedure.IsCommonPart ? ["title", "version", "status"] : ["title", "version", "status", "machine"]);
         return procedure;
     }
+
+    private static Located<string>? Id(Fields fields, bool isJob)
+    {
+        var key = isJob ? JobKey : ProcedureKey;
+        if (!fields.Has(key))
+            fields.Findings.Add(Names.Missing(ProcedureKey, fields.What, fields.Map));
+        return fields.Id(key, isJob ? "centre-left-reline" : "WB-40");
+    }
+
+    /// <summary>What it is, for which machine, by whom.</summary>
+    private static Procedure WithHead(Procedure procedure, Fields fields) => procedure with
+    {
+        Title = fields.Text("title", "Build the disc stack and close it"),
+        Version = Version(fields, "version"),
+        Status = Status(fields),
+        Language = fields.OneOf("language", "en", "es"),
+        Machine = fields.Name("machine", "okr-34"),
+        AppliesTo = Applicability(fields),
+        Crew = Crew(fields),
+        IsCommonPart = fields.YesNo("common-part")?.Value ?? false,
+        Basis = fields.Text("basis", "OKR-34 data sheet 7 rev C"),
+        Authors = fields.List("authors", "[MO]"),
+        UsesTools = fields.List("uses-tools", "crane-truck"),
+        Uses = Pins.Uses(fields),
+        Takes = Pins.Takes(fields),
+        Approvals = Approvals.Read(fields),
+    };
+
+    /// <summary>What it declares for itself, beside the data sheet.</summary>
+    private static Procedure WithItems(Procedure procedure, Fields fields) => procedure with
+    {
+        Readings = MeasuringReader.Readings(fields),
+        Values = MeasuringReader.Values(fields),
+        Tests = TestReader.Tests(fields),
+        Hazards = HazardReader.Hazards(fields),
+        Devices = DeviceReader.Devices(fields),
+        Calls = WorkshopSheet.Calls(fields),
+    };
 
     /// <summary><c>1.2.3</c></summary>
     internal static Located<string>? Version(Fields fields, string key)

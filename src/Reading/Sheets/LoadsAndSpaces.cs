@@ -7,12 +7,17 @@ namespace Witnessmark.Reading.Sheets;
 /// <summary>What hangs on the hook, and what runs out.</summary>
 internal static class LoadsAndSpaces
 {
-    public static Items<LoadItem> Loads(Fields sheet) => new(sheet.Each("loads", "{mass: 43 kg, weighed: yes, gear: sling-2leg}", Load));
+    public static Items<LoadItem> Loads(Fields sheet)
+    {
+        var loads = new Items<LoadItem>(sheet.Each("loads", "{mass: 43 kg, weighed: yes, gear: sling-2leg}", Load));
+        MachineMasses(sheet);
+        return loads;
+    }
 
     public static Items<FluidSpace> Spaces(Fields sheet) => new(sheet.Each("spaces", "{fluid: gear oil, holds: 8.5 L}", Space));
 
     /// <summary>Masses for jack and stand: read, so that a slip is found; kept in the node until a rule works with them.</summary>
-    public static void MachineMasses(Fields sheet)
+    private static void MachineMasses(Fields sheet)
     {
         if (sheet.Below("machine-masses", "machine-masses", "{wheel-end-static: 3550 kg}") is not { } masses)
             return;

@@ -38,7 +38,6 @@ public static class MachineSheet
             Tests = TestReader.Tests(sheet),
             Loads = LoadsAndSpaces.Loads(sheet),
         };
-        LoadsAndSpaces.MachineMasses(sheet);
         sheet.Done();
         return machine;
     }

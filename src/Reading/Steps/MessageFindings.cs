@@ -1,5 +1,6 @@
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Faults;
 
 namespace Witnessmark.Reading.Steps;
@@ -12,7 +13,7 @@ internal static class MessageFindings
     public static Finding Alert(Location at, string word) => new(
         StepFaults.AlertMarker,
         at,
-        $"`{TextFindings.Short(at.Text)}` is the alert marker of a Git host.",
+        $"`{Say.Short(at.Text)}` is the alert marker of a Git host.",
         "Hosts know other words than ANSI Z535, colour them differently and show no text behind the marker, so a DANGER would look like a remark.",
         $"Begin the message with the word itself: `> **{word}: nature and consequence**`.");
 

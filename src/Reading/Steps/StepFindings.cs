@@ -54,6 +54,6 @@ internal static class StepFindings
     private static string FirstSentence(string text)
     {
         var stop = text.IndexOf('.', StringComparison.Ordinal);
-        return TextFindings.Short(stop < 0 ? text : text[..(stop + 1)]);
+        return Say.Short(stop < 0 ? text : text[..(stop + 1)]);
     }
 }

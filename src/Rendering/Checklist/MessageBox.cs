@@ -2,7 +2,6 @@ using Scriban.Runtime;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
-using Witnessmark.Rendering.Html;
 
 namespace Witnessmark.Rendering.Checklist;
 
@@ -19,7 +18,7 @@ internal static class MessageBox
             ["word"] = context.Words.Signal(signal),
             ["nature"] = Say.Capital(fills.In(message.Nature.Value)),
             ["rest"] = SheetContext.Text(message.Rest, fills),
-            ["avoid"] = Data.List(message.Avoid.Select(a => SheetContext.Text(a, fills))),
+            ["avoid"] = new ScriptArray(message.Avoid.Select(a => SheetContext.Text(a, fills))),
         };
     }
 }

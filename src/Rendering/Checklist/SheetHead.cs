@@ -4,7 +4,6 @@ using Witnessmark.Language.Model;
 using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Checklist.Asks;
-using Witnessmark.Rendering.Html;
 
 namespace Witnessmark.Rendering.Checklist;
 
@@ -20,12 +19,12 @@ internal static class SheetHead
             ["title"] = procedure.Title?.Value ?? procedure.Id.Value,
             ["part_name"] = context.Plan.Part.Name?.Value ?? "",
             ["time"] = context.Quantities.Sum([.. context.Plan.Sections.SelectMany(s => s.Steps).SelectMany(SheetContext.Durations)]),
-            ["rows"] = Data.List(Rows(context)),
+            ["rows"] = new ScriptArray(Rows(context)),
             ["intro"] = SheetContext.Blocks([.. procedure.Introduction, .. context.Plan.Part.Prose], Fills.None),
-            ["boxes"] = Data.List(Boxes(context)),
+            ["boxes"] = new ScriptArray(Boxes(context)),
             ["before"] = Before(context),
             ["how"] = words.HowToFill,
-            ["conditions"] = Data.List(Conditions(context)),
+            ["conditions"] = new ScriptArray(Conditions(context)),
             ["notice"] = context.Scope.Library.Workshop.Notice?.Value ?? "",
         };
     }

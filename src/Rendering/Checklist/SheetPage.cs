@@ -26,7 +26,7 @@ public static class SheetPage
             ["issued"] = identity.SetMark is null ? words.NotIssued : "",
             ["identity"] = PageRules.Identity(context),
             ["serial"] = identity.Serial is { } serial ? $"{words.Serial} {serial}" : "",
-            ["foot"] = Data.List(PageRules.Foot(context)),
+            ["foot"] = new ScriptArray(PageRules.Foot(context)),
             ["code"] = new RawHtml(PageRules.Code(context)),
             ["no_foot"] = words.NoFoot,
             ["head"] = SheetHead.Of(context),
@@ -42,7 +42,7 @@ public static class SheetPage
     private static ScriptObject Closing(Words words) => new()
     {
         ["title"] = words.Closing,
-        ["lines"] = Data.List(new[] { words.Stops, words.Deviations, words.Owed }),
+        ["lines"] = new ScriptArray(new[] { words.Stops, words.Deviations, words.Owed }),
         ["none"] = words.NoneOrWhich,
         ["released"] = words.Released,
         ["by"] = Box.By(words),

@@ -5,14 +5,13 @@ using Witnessmark.Language.Model;
 using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Checklist.Asks;
-using Witnessmark.Rendering.Html;
 
 namespace Witnessmark.Rendering.Checklist;
 
 /// <summary>Sections one after another, and what closes each.</summary>
 internal static class SheetSections
 {
-    public static ScriptArray Of(SheetContext context) => Data.List(context.Plan.Sections.Select((s, i) => Section(s, i, context)));
+    public static ScriptArray Of(SheetContext context) => new ScriptArray(context.Plan.Sections.Select((s, i) => Section(s, i, context)));
 
     private static ScriptObject Section(SheetSection section, int index, SheetContext context)
     {
@@ -29,8 +28,8 @@ internal static class SheetSections
             ["for_each"] = section.Section.Facts.FirstOrDefault(f => f.Word == FactWord.ForEach) is { } loop ? $"{words.ForEach} {loop.Text.Value}{Until(section, context)}" : "",
             ["still_in"] = StillIn(section.StillIn, words),
             ["prose"] = SheetContext.Blocks(section.Section.Prose, Fills.None),
-            ["messages"] = Data.List(section.Section.Messages.Select(m => MessageBox.Of(m, Fills.None, context))),
-            ["steps"] = Data.List(section.Steps.Select(s => StepRow.Of(s, context.UsualDoers(section), context))),
+            ["messages"] = new ScriptArray(section.Section.Messages.Select(m => MessageBox.Of(m, Fills.None, context))),
+            ["steps"] = new ScriptArray(section.Steps.Select(s => StepRow.Of(s, context.UsualDoers(section), context))),
             ["finish"] = last ? Finish(context) : "",
             ["strip"] = Strip(words),
         };
@@ -49,7 +48,7 @@ internal static class SheetSections
         return new ScriptObject
         {
             ["title"] = words.StillIn,
-            ["devices"] = Data.List(devices.Select(d => new ScriptObject { ["kind"] = DeclaredName.Spoken(d.Kind.Id.Value), ["tags"] = string.Join(' ', d.Tags) })),
+            ["devices"] = new ScriptArray(devices.Select(d => new ScriptObject { ["kind"] = DeclaredName.Spoken(d.Kind.Id.Value), ["tags"] = string.Join(' ', d.Tags) })),
             ["so"] = string.Join(' ', new[]
             {
                 blocks.Contains("engine-start") ? words.DoNotStart : "",

@@ -26,15 +26,15 @@ internal static class StepRow
             ["who"] = Who(step, usualDoers),
             ["name"] = step.Fills.In(step.Step.NameWithStop),
             ["text"] = SheetContext.Text(step.Step.Text, step.Fills),
-            ["remarks"] = Data.List(step.Step.Remarks.Select(r => SheetContext.Text(r, step.Fills))),
+            ["remarks"] = new ScriptArray(step.Step.Remarks.Select(r => SheetContext.Text(r, step.Fills))),
             ["prose"] = SheetContext.Blocks(step.Step.Blocks, step.Fills),
-            ["messages"] = Data.List(step.Step.Messages.Select(m => MessageBox.Of(m, step.Fills, context))),
-            ["before"] = Data.List(StepLines.Before(step, context)),
-            ["after"] = Data.List(StepLines.After(step, context)),
-            ["boxes"] = Data.List(boxes),
-            ["blocks"] = Data.List(blocks),
-            ["ends"] = Data.List(Ends(step, context.Words)),
-            ["performed"] = Data.List(step.Performed.Select(p => Of(p, usualDoers, context))),
+            ["messages"] = new ScriptArray(step.Step.Messages.Select(m => MessageBox.Of(m, step.Fills, context))),
+            ["before"] = new ScriptArray(StepLines.Before(step, context)),
+            ["after"] = new ScriptArray(StepLines.After(step, context)),
+            ["boxes"] = new ScriptArray(boxes),
+            ["blocks"] = new ScriptArray(blocks),
+            ["ends"] = new ScriptArray(Ends(step, context.Words)),
+            ["performed"] = new ScriptArray(step.Performed.Select(p => Of(p, usualDoers, context))),
         };
     }
 

@@ -11,7 +11,7 @@ internal static class HoldBlock
     public static ScriptObject Of(HoldAsk hold, CheckAsk? check, Words words) => new ScriptObject
     {
         ["title"] = hold.By is { } role ? $"{words.Hold} · {role}{(check is null ? "" : ", " + How(check.Mode, words))}" : words.Hold,
-        ["parts"] = Data.List(hold.Words.Select((text, i) => Piece(text, i < hold.Blanks))),
+        ["parts"] = new ScriptArray(hold.Words.Select((text, i) => Piece(text, i < hold.Blanks))),
         ["by"] = Box.By(words),
         ["time"] = Box.Time(words),
     }.Showing("sheet-hold.html");

@@ -21,7 +21,7 @@ internal static class Ladder
         {
             ["from"] = words.StackEnd(ask.Stack.From?.Value),
             ["figure"] = Section(ask, step, words),
-            ["rows"] = Data.List(rows.Select(r => Row(r, words))),
+            ["rows"] = new ScriptArray(rows.Select(r => Row(r, words))),
             ["total"] = string.Create(CultureInfo.InvariantCulture, $"{ask.Cells.Length} {words.In}"),
             ["left"] = $"0 {words.Left}",
             ["by"] = Box.By(words),
@@ -81,11 +81,11 @@ internal static class Ladder
         return new ScriptObject
         {
             ["role"] = check?.Role ?? "",
-            ["before"] = Data.List(faced.Take(1).Select(f => (object?)$"{f.Label} {context.Words.Shows}")),
-            ["after"] = Data.List(faced.Skip(1).Select(f => (object?)$"{f.Label} {context.Words.Shows}")),
+            ["before"] = new ScriptArray(faced.Take(1).Select(f => $"{f.Label} {context.Words.Shows}")),
+            ["after"] = new ScriptArray(faced.Skip(1).Select(f => $"{f.Label} {context.Words.Shows}")),
             ["calls"] = call?.Call.Replace("___", first, StringComparison.Ordinal) ?? "",
             ["hears"] = call?.Answer.Replace("___", first, StringComparison.Ordinal) ?? "",
-            ["marks"] = Data.List(ask.Cells.Select(c => c.Part.Letters).Distinct()),
+            ["marks"] = new ScriptArray(ask.Cells.Select(c => c.Part.Letters).Distinct()),
         };
     }
 

@@ -27,7 +27,7 @@ internal static class PassBlock
             ["group"] = string.Join(" · ", Group(ask, words)),
             ["adapter"] = ask.Adapter is { } adapter ? $"{words.Adapter} {adapter.Id.Value}" : "",
             ["torque"] = ask.Group.Torque is { } torque ? context.Quantities.Of(torque.Value, words.TightenTo) : null,
-            ["passes"] = Data.List(ask.Settings.Select(s => Pass(s, ask, context))),
+            ["passes"] = new ScriptArray(ask.Settings.Select(s => Pass(s, ask, context))),
         }.Showing("sheet-passes.html");
     }
 
@@ -40,7 +40,7 @@ internal static class PassBlock
         ["how"] = setting.Circular ? context.Words.RoundTheCircle : context.Words.Across,
         ["dial"] = context.Quantities.Of(setting.Dial),
         ["gets"] = setting.AtBolt == setting.Dial ? "" : $"{context.Words.BoltGets} {QuantityWords.Both(setting.AtBolt)}",
-        ["bolts"] = Data.List((setting.Circular ? [.. ask.Sequence.Order()] : ask.Sequence).Select(b => (object?)b)),
+        ["bolts"] = new ScriptArray((setting.Circular ? [.. ask.Sequence.Order()] : ask.Sequence)),
     };
 
     private static List<string> Inside(PassAsk ask) =>

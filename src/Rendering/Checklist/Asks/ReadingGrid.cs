@@ -30,12 +30,12 @@ internal static class ReadingGrid
     }
 
     private static ScriptArray Points(int points) =>
-        Data.List(Enumerable.Range(1, points).Select(i => (object?)i.ToString(CultureInfo.InvariantCulture)));
+        new ScriptArray(Enumerable.Range(1, points).Select(i => i.ToString(CultureInfo.InvariantCulture)));
 
     private static ScriptArray Tables(ReadingAsk ask)
     {
         var perTable = ask.Points <= PointsInHalf ? (ask.Pieces.Length + 1) / 2 : ask.Pieces.Length;
-        return Data.List(ask.Pieces.Chunk(perTable).Select(rows => Data.List(rows)));
+        return new ScriptArray(ask.Pieces.Chunk(perTable).Select(rows => new ScriptArray(rows)));
     }
 
     private static string UnitOf(ReadingAsk ask) =>

@@ -19,7 +19,7 @@ internal static partial class WorkedBlock
         {
             ["name"] = DeclaredName.Spoken(ask.Key),
             ["formula"] = ask.Formula,
-            ["parts"] = Data.List(boxed ? parts : []),
+            ["parts"] = new ScriptArray(boxed ? parts : []),
             ["dot"] = Box.Dot(ask.Value.Round?.Value),
             ["limits"] = ask.Accept is { } accept ? context.Quantities.Of(accept) : null,
             ["unit"] = ask.Accept is null ? ask.Value.Round?.Value.Unit.Symbol ?? "" : "",

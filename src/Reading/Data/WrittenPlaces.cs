@@ -2,7 +2,8 @@ using Witnessmark.Language.Text;
 
 namespace Witnessmark.Reading.Data;
 
-public static class Written
+/// <summary>Where the characters of a value stand in its file.</summary>
+public static class WrittenPlaces
 {
     /// <summary>
     /// The text and where its characters stand: inside the quotes when it is quoted, so that a place in the text is a place in the

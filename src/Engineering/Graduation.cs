@@ -3,7 +3,7 @@ using Witnessmark.Language.Quantities;
 namespace Witnessmark.Engineering;
 
 /// <summary>To the nearest whole step, half away from zero: what a scale or a printed value can show.</summary>
-public static class Rounding
+public static class Graduation
 {
     /// <summary>In the unit and with the decimals of <paramref name="step"/>; null when the step is not above zero or of another kind.</summary>
     public static Quantity? ToStep(Quantity value, Quantity step) => ToMark(value, step with { Number = 0 }, step);
