@@ -19,6 +19,14 @@ public interface ISheetRule
     static abstract void Check(Machine machine, Library library, FindingList findings);
 }
 
+/// <summary>A rule over readings and worked-out values, wherever they are declared.</summary>
+public interface IMeasuringRule
+{
+    static abstract RuleInfo Info { get; }
+
+    static abstract void Check(Measuring declared, FindingList findings);
+}
+
 /// <summary>A rule in the list. No reflection: the compiler makes each one from its type.</summary>
 public sealed class Rule
 {
@@ -40,9 +48,11 @@ public sealed class Rule
     public static Rule OfSheet<T>()
         where T : ISheetRule => new(T.Info, null, T.Check);
 
-    /// <summary>A rule over things that a sheet and a procedure can both declare: readings, values.</summary>
-    public static Rule OfBoth<T>()
-        where T : IProcedureRule, ISheetRule => new(OfSheet<T>().Info, Of<T>()._procedure, OfSheet<T>()._sheet);
+    public static Rule OfMeasuring<T>()
+        where T : IMeasuringRule => new(
+            T.Info,
+            (scope, findings) => T.Check(new Measuring(scope.Machine, scope.Procedure), findings),
+            (machine, _, findings) => T.Check(new Measuring(machine, null), findings));
 
     public void Check(Scope scope, FindingList findings) => _procedure?.Invoke(scope, findings);
 

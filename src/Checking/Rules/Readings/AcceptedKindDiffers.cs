@@ -1,23 +1,18 @@
 using Witnessmark.Engineering.Formulas;
 using Witnessmark.Language.Findings;
-using Witnessmark.Language.Model;
 using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Checking.Rules.Readings;
 
 /// <summary>A worked-out value comes out in another kind of unit than its limits.</summary>
-public sealed class AcceptedKindDiffers : ISheetRule, IProcedureRule
+public sealed class AcceptedKindDiffers : IMeasuringRule
 {
     public static RuleInfo Info { get; } = new("accepted-kind-differs", "Readings", Severity.Fault);
 
-    public static void Check(Machine machine, Library library, FindingList findings) =>
-        Check(machine.Values, FormulaNames.Of(machine), findings);
-
-    public static void Check(Scope scope, FindingList findings) => Check(scope.Procedure.Values, FormulaNames.Of(scope), findings);
-
-    private static void Check(Items<WorkedValue> values, FormulaNames known, FindingList findings)
+    public static void Check(Measuring declared, FindingList findings)
     {
-        foreach (var value in values)
+        var known = FormulaNames.Of(declared);
+        foreach (var value in declared.Values)
         {
             // no limits of its own, or no formula
             if (value.Accept is not { } accept || value.Formula is not { } formula)

@@ -1,33 +1,28 @@
 using Witnessmark.Language.Findings;
-using Witnessmark.Language.Model;
 
 namespace Witnessmark.Checking.Rules.Readings;
 
 /// <summary>A value is accepted as the clearance of a stack that has none.</summary>
-public sealed class AcceptedStackUnknown : ISheetRule, IProcedureRule
+public sealed class AcceptedStackUnknown : IMeasuringRule
 {
     public static RuleInfo Info { get; } = new("accepted-stack-unknown", "Readings", Severity.Fault);
 
-    public static void Check(Machine machine, Library library, FindingList findings) => Check(machine.Values, machine, findings);
-
-    public static void Check(Scope scope, FindingList findings) => Check(scope.Procedure.Values, scope.Machine, findings);
-
-    private static void Check(Items<WorkedValue> values, Machine? machine, FindingList findings)
+    public static void Check(Measuring declared, FindingList findings)
     {
-        foreach (var value in values)
+        foreach (var value in declared.Values)
         {
             // limits of its own, or none
             if (value.AcceptAsClearanceOf is not { } named)
                 continue;
             // the stack has a clearance
-            if (machine?.Stacks.Find(named.Value) is { Clearance: not null })
+            if (declared.Machine?.Stacks.Find(named.Value) is { Clearance: not null })
                 continue;
-            var stacks = machine?.Stacks.Where(s => s.Clearance is not null).Select(s => s.Id.Value).ToList() ?? [];
+            var stacks = declared.Machine?.Stacks.Where(s => s.Clearance is not null).Select(s => s.Id.Value).ToList() ?? [];
             var meant = NearMiss.Of(named.Value, stacks);
             findings.Add(
                 Info,
                 named.At,
-                machine?.Stacks.Find(named.Value) is null
+                declared.Machine?.Stacks.Find(named.Value) is null
                     ? $"{value.Id.Value} is accepted as the clearance of {named.Value}, and the data sheet has no such stack."
                     : $"{value.Id.Value} is accepted as the clearance of {named.Value}, which gives none.",
                 "The sheet has no limits to print beside the box, and every result passes.",

@@ -1,21 +1,16 @@
 using Witnessmark.Language.Findings;
-using Witnessmark.Language.Model;
 using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Checking.Rules.Readings;
 
 /// <summary>No plausible reading can fall into a band.</summary>
-public sealed class BandOutOfReach : ISheetRule, IProcedureRule
+public sealed class BandOutOfReach : IMeasuringRule
 {
     public static RuleInfo Info { get; } = new("band-out-of-reach", "Readings", Severity.Query);
 
-    public static void Check(Machine machine, Library library, FindingList findings) => Check(machine.Readings, findings);
-
-    public static void Check(Scope scope, FindingList findings) => Check(scope.Procedure.Readings, findings);
-
-    private static void Check(Items<ReadingItem> readings, FindingList findings)
+    public static void Check(Measuring declared, FindingList findings)
     {
-        foreach (var reading in readings)
+        foreach (var reading in declared.Readings)
         {
             // without bands, or without a bound for what is judged, everything is in reach
             if (BandLine.Of(reading) is not { Judged: { } judged } line)

@@ -6,17 +6,13 @@ using Witnessmark.Language.Wording;
 namespace Witnessmark.Checking.Rules.Readings;
 
 /// <summary>A reading can come out where no band names the result.</summary>
-public sealed class BandsGap : ISheetRule, IProcedureRule
+public sealed class BandsGap : IMeasuringRule
 {
     public static RuleInfo Info { get; } = new("bands-gap", "Readings", Severity.Fault);
 
-    public static void Check(Machine machine, Library library, FindingList findings) => Check(machine.Readings, findings);
-
-    public static void Check(Scope scope, FindingList findings) => Check(scope.Procedure.Readings, findings);
-
-    private static void Check(Items<ReadingItem> readings, FindingList findings)
+    public static void Check(Measuring declared, FindingList findings)
     {
-        foreach (var reading in readings)
+        foreach (var reading in declared.Readings)
             // a reading without bands has no line to leave gaps in
             if (BandLine.Of(reading) is { } line)
                 foreach (var gap in line.Gaps())

@@ -5,17 +5,13 @@ using Witnessmark.Language.Wording;
 namespace Witnessmark.Checking.Rules.Readings;
 
 /// <summary>A reading can fall into two bands at once.</summary>
-public sealed class BandsOverlap : ISheetRule, IProcedureRule
+public sealed class BandsOverlap : IMeasuringRule
 {
     public static RuleInfo Info { get; } = new("bands-overlap", "Readings", Severity.Fault);
 
-    public static void Check(Machine machine, Library library, FindingList findings) => Check(machine.Readings, findings);
-
-    public static void Check(Scope scope, FindingList findings) => Check(scope.Procedure.Readings, findings);
-
-    private static void Check(Items<ReadingItem> readings, FindingList findings)
+    public static void Check(Measuring declared, FindingList findings)
     {
-        foreach (var reading in readings)
+        foreach (var reading in declared.Readings)
             // a reading without bands has nothing that could overlap
             if (BandLine.Of(reading) is { } line)
                 foreach (var (lower, upper, run) in line.Overlaps())

@@ -1,21 +1,16 @@
 using Witnessmark.Language.Findings;
-using Witnessmark.Language.Model;
 
 namespace Witnessmark.Checking.Rules.Readings;
 
 /// <summary>A value is worked out from itself.</summary>
-public sealed class FormulaGoesRound : ISheetRule, IProcedureRule
+public sealed class FormulaGoesRound : IMeasuringRule
 {
     public static RuleInfo Info { get; } = new("formula-goes-round", "Readings", Severity.Fault);
 
-    public static void Check(Machine machine, Library library, FindingList findings) =>
-        Check(machine.Values, FormulaNames.Of(machine), findings);
-
-    public static void Check(Scope scope, FindingList findings) => Check(scope.Procedure.Values, FormulaNames.Of(scope), findings);
-
-    private static void Check(Items<WorkedValue> values, FormulaNames known, FindingList findings)
+    public static void Check(Measuring declared, FindingList findings)
     {
-        foreach (var value in values)
+        var known = FormulaNames.Of(declared);
+        foreach (var value in declared.Values)
         {
             // nothing behind it leads back to it
             if (value.Formula is not { } formula || !known.BehindValue(value.Id.Value).Contains(value.Id.Value))

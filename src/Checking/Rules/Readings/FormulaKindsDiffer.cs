@@ -1,22 +1,17 @@
 using Witnessmark.Engineering.Formulas;
 using Witnessmark.Language.Findings;
-using Witnessmark.Language.Model;
 
 namespace Witnessmark.Checking.Rules.Readings;
 
 /// <summary>A formula adds or takes away things of different kinds.</summary>
-public sealed class FormulaKindsDiffer : ISheetRule, IProcedureRule
+public sealed class FormulaKindsDiffer : IMeasuringRule
 {
     public static RuleInfo Info { get; } = new("formula-kinds-differ", "Readings", Severity.Fault);
 
-    public static void Check(Machine machine, Library library, FindingList findings) =>
-        Check(machine.Values, FormulaNames.Of(machine), findings);
-
-    public static void Check(Scope scope, FindingList findings) => Check(scope.Procedure.Values, FormulaNames.Of(scope), findings);
-
-    private static void Check(Items<WorkedValue> values, FormulaNames known, FindingList findings)
+    public static void Check(Measuring declared, FindingList findings)
     {
-        foreach (var value in values)
+        var known = FormulaNames.Of(declared);
+        foreach (var value in declared.Values)
         {
             // a formula that does not read is a fault of its own
             if (value.Formula is not { } formula || Formula.Parse(formula.Value).Value is not { } parsed)

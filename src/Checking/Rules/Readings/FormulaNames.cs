@@ -24,9 +24,7 @@ internal sealed class FormulaNames(Items<ReadingItem>? readings, Items<WorkedVal
         .. machine?.Stacks.Where(s => s.Cavity is not null).Select(s => CavityOf + s.Id.Value) ?? [],
     ];
 
-    public static FormulaNames Of(Machine machine) => new(null, null, machine);
-
-    public static FormulaNames Of(Scope scope) => new(scope.Procedure.Readings, scope.Procedure.Values, scope.Machine);
+    public static FormulaNames Of(Measuring declared) => new(declared.Procedure?.Readings, declared.Procedure?.Values, declared.Machine);
 
     public bool Knows(string name) => All.Contains(name, StringComparer.Ordinal);
 

@@ -1,21 +1,16 @@
 using Witnessmark.Engineering.Formulas;
 using Witnessmark.Language.Findings;
-using Witnessmark.Language.Model;
 
 namespace Witnessmark.Checking.Rules.Readings;
 
 /// <summary>A formula is not written as one.</summary>
-public sealed class FormulaUnreadable : ISheetRule, IProcedureRule
+public sealed class FormulaUnreadable : IMeasuringRule
 {
     public static RuleInfo Info { get; } = new("formula-unreadable", "Readings", Severity.Fault);
 
-    public static void Check(Machine machine, Library library, FindingList findings) => Check(machine.Values, findings);
-
-    public static void Check(Scope scope, FindingList findings) => Check(scope.Procedure.Values, findings);
-
-    private static void Check(Items<WorkedValue> values, FindingList findings)
+    public static void Check(Measuring declared, FindingList findings)
     {
-        foreach (var value in values)
+        foreach (var value in declared.Values)
         {
             // a choice without a formula, or a formula that reads
             if (value.Formula is not { } formula || Formula.Parse(formula.Value).Fault is not { } fault)

@@ -1,20 +1,15 @@
 using Witnessmark.Language.Findings;
-using Witnessmark.Language.Model;
 
 namespace Witnessmark.Checking.Rules.Readings;
 
 /// <summary>One reading is written with units that measure different things.</summary>
-public sealed class ReadingKindsDiffer : ISheetRule, IProcedureRule
+public sealed class ReadingKindsDiffer : IMeasuringRule
 {
     public static RuleInfo Info { get; } = new("reading-kinds-differ", "Readings", Severity.Fault);
 
-    public static void Check(Machine machine, Library library, FindingList findings) => Check(machine.Readings, findings);
-
-    public static void Check(Scope scope, FindingList findings) => Check(scope.Procedure.Readings, findings);
-
-    private static void Check(Items<ReadingItem> readings, FindingList findings)
+    public static void Check(Measuring declared, FindingList findings)
     {
-        foreach (var reading in readings)
+        foreach (var reading in declared.Readings)
         {
             // one kind, or no number at all
             if (reading.IsOfOneKind())

@@ -6,20 +6,16 @@ using Witnessmark.Language.Wording;
 namespace Witnessmark.Checking.Rules.Readings;
 
 /// <summary>A reading is taken in steps too large for the band that it is judged by.</summary>
-public sealed class ResolutionTooCoarse : ISheetRule, IProcedureRule
+public sealed class ResolutionTooCoarse : IMeasuringRule
 {
     /// <summary>Steps in a band: with fewer, the step decides as much as the part does. Common practice.</summary>
     private const int LeastSteps = 10;
 
     public static RuleInfo Info { get; } = new("resolution-too-coarse", "Readings", Severity.Query);
 
-    public static void Check(Machine machine, Library library, FindingList findings) => Check(machine.Readings, findings);
-
-    public static void Check(Scope scope, FindingList findings) => Check(scope.Procedure.Readings, findings);
-
-    private static void Check(Items<ReadingItem> readings, FindingList findings)
+    public static void Check(Measuring declared, FindingList findings)
     {
-        foreach (var reading in readings)
+        foreach (var reading in declared.Readings)
             // without a step or a band with two ends there is nothing to compare
             if (reading.Resolution is { Value.Number: > 0 } step && reading.IsOfOneKind() && Narrowest(reading) is { } band)
                 Check(reading, step.Value, band, findings);
