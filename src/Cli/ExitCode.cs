@@ -1,6 +1,6 @@
 namespace Witnessmark.Cli;
 
-public static class ExitCode
+internal static class ExitCode
 {
     public const int Clean = 0;
     public const int Findings = 1;
@@ -9,7 +9,7 @@ public static class ExitCode
 }
 
 /// <summary>A command that cannot be carried out as given: two sentences, what is the matter and what to do.</summary>
-public sealed class RefusedException(string what, string todo) : Exception($"{what} {todo}")
+internal sealed class RefusedException(string what, string todo) : Exception($"{what} {todo}")
 {
     public string What { get; } = what;
 

@@ -6,7 +6,7 @@ namespace Witnessmark.Cli.Disk;
 /// Writes files whole or not at all: everything goes into a new folder beside the target, which then takes its place. A
 /// folder that holds anything this program did not make is never touched.
 /// </summary>
-public static class OutputFolder
+internal static class OutputFolder
 {
     /// <summary>Marks a folder as made by this program, so that it may be replaced, and names the files that it made.</summary>
     private const string Marker = ".made-by-witnessmark";

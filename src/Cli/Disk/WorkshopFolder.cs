@@ -5,7 +5,7 @@ namespace Witnessmark.Cli.Disk;
 /// <summary>A workshop on disk: the folder that holds <c>workshop.yaml</c>.</summary>
 /// <param name="Shown">The folder as it is named in messages: relative to where the command was given when below it.</param>
 /// <param name="Only">The file that was named, relative to the folder, or null for the whole workshop.</param>
-public sealed record WorkshopFolder(string FullPath, string Shown, string? Only)
+internal sealed record WorkshopFolder(string FullPath, string Shown, string? Only)
 {
     public const string RootFile = "workshop.yaml";
     private const int MostFiles = 50_000;

@@ -10,7 +10,7 @@ namespace Witnessmark.Reading.Data;
 /// The keys of one thing, read one by one. A value of the wrong kind is reported in the words of the trade and read as if it
 /// were not there; <see cref="Done"/> reports the keys that nobody asked for.
 /// </summary>
-public sealed partial class Fields
+internal sealed partial class Fields
 {
     private const int MostCounted = 999;
 

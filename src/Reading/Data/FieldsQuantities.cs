@@ -7,7 +7,7 @@ using Witnessmark.Language.Wording;
 namespace Witnessmark.Reading.Data;
 
 /// <summary>Quantities. <c>kinds</c> are those of the unit table that may stand there (torque, length …); none: any.</summary>
-public sealed partial class Fields
+internal sealed partial class Fields
 {
     /// <summary>Sizes that may be nothing at all. Elsewhere a rule would find nothing to reckon with, and be silent.</summary>
     private static readonly ImmutableArray<string> MayBeZero = ["angle", "margin", "extension", "hours", "settle"];

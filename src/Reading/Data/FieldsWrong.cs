@@ -5,7 +5,7 @@ using Witnessmark.Reading.Faults;
 
 namespace Witnessmark.Reading.Data;
 
-public sealed partial class Fields
+internal sealed partial class Fields
 {
     private const string NotGuessed = "What cannot be read for certain is not guessed: it would stand on a sheet in somebody's hands.";
 

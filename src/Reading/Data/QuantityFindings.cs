@@ -7,7 +7,7 @@ using Witnessmark.Reading.Faults;
 namespace Witnessmark.Reading.Data;
 
 /// <summary>What is wrong with a written quantity, in words.</summary>
-public static class QuantityFindings
+internal static class QuantityFindings
 {
     private const string NotGuessed = "What cannot be read for certain is not guessed: somebody would set a wrench or a gauge by it.";
 

@@ -10,7 +10,7 @@ using Witnessmark.Reading.Sheets;
 namespace Witnessmark.Reading.FrontMatter;
 
 /// <summary>Binds the front matter of a procedure or job.</summary>
-public static partial class FrontMatterReader
+internal static partial class FrontMatterReader
 {
     public const string ProcedureKey = "procedure";
     public const string JobKey = "job";

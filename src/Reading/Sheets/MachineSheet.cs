@@ -6,7 +6,7 @@ using Witnessmark.Reading.Data;
 namespace Witnessmark.Reading.Sheets;
 
 /// <summary>A machine's data sheet: what its procedures share.</summary>
-public static class MachineSheet
+internal static class MachineSheet
 {
     public const string Key = "machine";
 

@@ -6,7 +6,7 @@ using Witnessmark.Reading.Data;
 namespace Witnessmark.Reading.Sheets;
 
 /// <summary>What is measured, looked at and worked out.</summary>
-public static class MeasuringReader
+internal static class MeasuringReader
 {
     private const int MostPoints = 24;
     private const string UpTo = "up to ";

@@ -8,7 +8,7 @@ using Witnessmark.Reading.Faults;
 namespace Witnessmark.Reading.Sheets;
 
 /// <summary>Serial numbers that a sheet or a procedure is for: <c>from 0200</c>, <c>from 0200 to 0999</c>.</summary>
-public static partial class SerialsReader
+internal static partial class SerialsReader
 {
     public static Located<SerialRange>? Read(Located<string> text, FindingList findings)
     {

@@ -4,7 +4,7 @@ using Witnessmark.Reading.Data;
 
 namespace Witnessmark.Reading.Sheets;
 
-public static class TestReader
+internal static class TestReader
 {
     /// <summary>The <c>tests:</c> of a sheet or of a procedure's front matter.</summary>
     public static Items<TestItem> Tests(Fields fields) => new(fields.Each("tests", "{medium: hydraulic oil, pressure: 4.0 MPa, hold: 10 min}", One));

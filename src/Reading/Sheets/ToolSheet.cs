@@ -8,7 +8,7 @@ using Witnessmark.Reading.Data;
 namespace Witnessmark.Reading.Sheets;
 
 /// <summary>A list of tools: what is on a truck or in a shop.</summary>
-public static class ToolSheet
+internal static class ToolSheet
 {
     public const string Key = "tools";
 

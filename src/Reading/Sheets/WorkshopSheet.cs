@@ -7,7 +7,7 @@ using Witnessmark.Reading.Data;
 namespace Witnessmark.Reading.Sheets;
 
 /// <summary>The root file of a workshop.</summary>
-public static class WorkshopSheet
+internal static class WorkshopSheet
 {
     public const string Key = "workshop";
 

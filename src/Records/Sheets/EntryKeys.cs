@@ -1,7 +1,7 @@
 namespace Witnessmark.Records.Sheets;
 
 /// <summary>Keys of an entry that are no declared names.</summary>
-public static class EntryKeys
+internal static class EntryKeys
 {
     public const string By = "by";
     public const string At = "at";

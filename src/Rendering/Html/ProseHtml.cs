@@ -5,7 +5,7 @@ using Witnessmark.Language.Model;
 namespace Witnessmark.Rendering.Html;
 
 /// <summary>Written text as markup. The tree knows no raw HTML, and every word is escaped here.</summary>
-public static class ProseHtml
+internal static class ProseHtml
 {
     public static RawHtml Inlines(ImmutableArray<Inline> text) => Inlines(text, words => words);
 
