@@ -1,3 +1,5 @@
+using Witnessmark.Rendering.Messages;
+
 namespace Witnessmark.Cli;
 
 /// <summary>All of the outside that a command may touch besides the disk: two writers, a clock, the folder it stands in.</summary>
@@ -10,6 +12,8 @@ public sealed record Surroundings(TextWriter Out, TextWriter Error, Func<DateTim
         var coloured = WantsColour(Console.IsOutputRedirected || Console.IsErrorRedirected, Environment.GetEnvironmentVariable("NO_COLOR"), Environment.GetEnvironmentVariable("TERM"));
         return new Surroundings(Console.Out, Console.Error, () => DateTimeOffset.Now, Environment.CurrentDirectory, coloured);
     }
+
+    public Ink Ink => Coloured ? Ink.Terminal : Ink.None;
 
     /// <summary>Only on a terminal that can, and never where NO_COLOR is set to anything.</summary>
     public static bool WantsColour(bool redirected, string? noColour, string? terminal) => !redirected && string.IsNullOrEmpty(noColour) && terminal != "dumb";

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Witnessmark.Cli.Disk;
 using Witnessmark.Compiler;
+using Witnessmark.Rendering.Messages;
 
 namespace Witnessmark.Cli.Commands;
 
@@ -9,9 +10,9 @@ internal static class BuildCommand
 {
     public static Command Make(Surroundings around)
     {
-        var workshop = Shared.Workshop();
-        var output = Shared.Out("Folder for the site and the sheets; made anew each time.", "out");
-        var report = Shared.Report();
+        var workshop = CommonOptions.Workshop();
+        var output = CommonOptions.Out("Folder for the site and the sheets; made anew each time.", "out");
+        var report = CommonOptions.Report();
         var command = new Command("build", "Make the sheets to print and the site to read.") { workshop, output, report };
         command.SetAction(parsed => Run(parsed.GetValue(workshop), parsed.GetValue(output)!, parsed.GetValue(report)!, around));
         return command;
@@ -21,7 +22,7 @@ internal static class BuildCommand
     {
         var folder = WorkshopFolder.Find(path, around);
         var bench = Pipeline.Check(folder.Files());
-        FindingReport.Write(bench.Findings, report, Shared.Text(folder.Shown, around), report == "json" ? around.Out : around.Error);
+        FindingReport.Write(bench.Findings, report, new FindingText(folder.Shown, around.Ink), report == "json" ? around.Out : around.Error);
         if (bench.HasFaults)
         {
             around.Error.WriteLine($"{FindingReport.Sum(bench.Findings)} Nothing was built: what has a fault is not printed for work.");

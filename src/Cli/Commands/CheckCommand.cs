@@ -4,6 +4,7 @@ using Witnessmark.Cli.Disk;
 using Witnessmark.Compiler;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Wording;
+using Witnessmark.Rendering.Messages;
 
 namespace Witnessmark.Cli.Commands;
 
@@ -12,8 +13,8 @@ internal static class CheckCommand
 {
     public static Command Make(Surroundings around)
     {
-        var workshop = Shared.Workshop();
-        var report = Shared.Report();
+        var workshop = CommonOptions.Workshop();
+        var report = CommonOptions.Report();
         var command = new Command("check", "Read a workshop and tell what is wrong with it.") { workshop, report };
         command.SetAction(parsed => Run(parsed.GetValue(workshop), parsed.GetValue(report)!, around));
         return command;
@@ -24,7 +25,7 @@ internal static class CheckCommand
         var folder = WorkshopFolder.Find(path, around);
         var bench = Pipeline.Check(folder.Files());
         var (shown, elsewhere) = Split(bench.Findings, folder.Only);
-        FindingReport.Write(shown, report, Shared.Text(folder.Shown, around), around.Out);
+        FindingReport.Write(shown, report, new FindingText(folder.Shown, around.Ink), around.Out);
         if (report != "json")
         {
             var more = elsewhere == 0 ? "" : $" {Say.Count(elsewhere, "finding")} in other files of the workshop.";

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Witnessmark.Cli.Disk;
 using Witnessmark.Compiler;
+using Witnessmark.Rendering.Messages;
 
 namespace Witnessmark.Cli.Commands;
 
@@ -16,8 +17,8 @@ internal static class IssueCommand
         var by = Needed("--by", "Initials of the person who issues the copy.", "initials");
         var part = new Option<string?>("--part") { Description = "One part of a procedure that is done in parts.", HelpName = "name" };
         var paper = new Option<string?>("--paper") { Description = "A4 or Letter; the workshop's when left out.", HelpName = "A4|Letter" };
-        var within = Shared.In();
-        var output = Shared.Out("Folder that the copy is put in.", "issued");
+        var within = CommonOptions.In();
+        var output = CommonOptions.Out("Folder that the copy is put in.", "issued");
         var command = new Command("issue", "Make one copy of a released procedure: the sheet to print and its blank sign-off.")
         {
             procedure, unit, serial, place, by, part, paper, within, output,
@@ -38,7 +39,7 @@ internal static class IssueCommand
         var bench = Pipeline.Check(folder.Files());
         if (bench.HasFaults)
         {
-            FindingReport.Write(bench.Findings, "long", Shared.Text(folder.Shown, around), around.Error);
+            FindingReport.Write(bench.Findings, "long", new FindingText(folder.Shown, around.Ink), around.Error);
             around.Error.WriteLine($"{FindingReport.Sum(bench.Findings)} No copy was issued: what has a fault is not printed for work.");
             return ExitCode.Findings;
         }

@@ -15,7 +15,7 @@ internal static partial class NewCommand
         var title = new Option<string>("--title") { Description = "What the job is, in the imperative.", HelpName = "text", DefaultValueFactory = _ => "Name the job" };
         var machine = new Option<string?>("--machine") { Description = "The data sheet it is for; the only one when left out.", HelpName = "name" };
         var author = new Option<string?>("--author") { Description = "Initials of who writes it; the first person of the workshop when left out.", HelpName = "initials" };
-        var within = Shared.In();
+        var within = CommonOptions.In();
         var output = new Option<string?>("--out") { Description = "Folder in the workshop for the file; the workshop's own when left out.", HelpName = "folder" };
         var command = new Command("new", "Start a procedure that compiles; in an empty folder, a workshop too.") { id, title, machine, author, within, output };
         command.SetAction(parsed => Run(

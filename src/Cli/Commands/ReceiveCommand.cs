@@ -12,8 +12,8 @@ internal static class ReceiveCommand
     public static Command Make(Surroundings around)
     {
         var record = new Argument<string>("record") { Description = "The sign-off, typed from the sheet." };
-        var within = Shared.In();
-        var report = Shared.Report();
+        var within = CommonOptions.In();
+        var report = CommonOptions.Report();
         var command = new Command("receive", "Hold a sign-off against the version that was printed: complete, open or refused.") { record, within, report };
         command.SetAction(parsed => Run(parsed.GetValue(record)!, parsed.GetValue(within), parsed.GetValue(report)!, around));
         return command;
@@ -37,7 +37,7 @@ internal static class ReceiveCommand
             around.Out.Write(ReceptionText.Json(reception));
         else
         {
-            FindingReport.Write(reception.Findings, report, new FindingText("", around.Coloured ? Ink.Terminal : Ink.None), around.Out);
+            FindingReport.Write(reception.Findings, report, new FindingText("", around.Ink), around.Out);
             around.Out.WriteLine(ReceptionText.Verdict(reception));
         }
         return reception.State == ReceptionState.Complete ? ExitCode.Clean : ExitCode.Findings;

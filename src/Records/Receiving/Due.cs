@@ -7,20 +7,10 @@ namespace Witnessmark.Records.Receiving;
 internal static class Due
 {
     /// <returns>Null when the sign-off does not tell.</returns>
-    public static bool? Is(Held held, SheetEntry asked)
-    {
-        if (asked.Step.Guard is not { } guard)
-            return true;
-        var clauses = guard.All.Select(c => Is(held, c)).ToList();
-        return clauses.Contains(false) ? false : clauses.Contains(null) ? null : true;
-    }
+    public static bool? Is(Held held, SheetEntry asked) => asked.Step.Guard is { } guard ? guard.Holds(c => Is(held, c)) : true;
 
-    private static bool? Is(Held held, Clause clause)
-    {
-        if (clause is not StateClause state || Chosen(held, state.Thing.Value) is not { } word)
-            return null;
-        return state.Values.Any(v => v.Value == word) != state.Negated;
-    }
+    private static bool? Is(Held held, Clause clause) =>
+        clause is StateClause state && Chosen(held, state.Thing.Value) is { } word ? state.HoldsAt(word) : null;
 
     private static string? Chosen(Held held, string name) =>
         held.Answers<ChoiceAsk>().Where(a => a.Ask.Key == name).Select(a => Typed.Text(a.Value)?.Value)

@@ -10,13 +10,8 @@ internal static class Guards
     public static Condition? Of(StepInPlace place) => (place.Effective(FactWord.OnlyIf)?.Value as ConditionValue)?.Condition;
 
     /// <returns>Null when it shows only on the machine.</returns>
-    public static bool? Holds(StepInPlace place, StepNames names)
-    {
-        if (Of(place) is not { } guard)
-            return true;
-        var clauses = guard.All.Select(c => Holds(c, names)).ToList();
-        return clauses.Contains(false) ? false : clauses.Contains(null) ? null : true;
-    }
+    public static bool? Holds(StepInPlace place, StepNames names) =>
+        Of(place) is { } guard ? guard.Holds(c => Holds(c, names)) : true;
 
     private static bool? Holds(Clause clause, StepNames names)
     {
@@ -24,6 +19,6 @@ internal static class Guards
             return null;
         if (names.Fasteners(state.Thing.Value[ConditionOf.Length..])?.Condition is not { } condition)
             return null;
-        return state.Values.Any(v => v.Value == condition.Value) != state.Negated;
+        return state.HoldsAt(condition.Value);
     }
 }

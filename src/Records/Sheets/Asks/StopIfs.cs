@@ -15,6 +15,6 @@ internal static class StopIfs
             .Select(c => c.Condition.All[0]).OfType<StateClause>()
             .Where(s => names.Filled(s.Thing.Value) == name)
             .ToList();
-        return [.. results.Where(r => clauses.Any(c => c.Values.Any(v => v.Value == r) != c.Negated))];
+        return [.. results.Where(r => clauses.Any(c => c.HoldsAt(r)))];
     }
 }

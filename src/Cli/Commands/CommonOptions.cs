@@ -1,10 +1,9 @@
 using System.CommandLine;
-using Witnessmark.Rendering.Messages;
 
 namespace Witnessmark.Cli.Commands;
 
 /// <summary>Arguments and options that several commands take.</summary>
-internal static class Shared
+internal static class CommonOptions
 {
     public static Argument<string?> Workshop() => new("workshop")
     {
@@ -40,6 +39,4 @@ internal static class Shared
         });
         return option;
     }
-
-    public static FindingText Text(string folder, Surroundings around) => new(folder, around.Coloured ? Ink.Terminal : Ink.None);
 }
