@@ -1,3 +1,4 @@
+using System.Text;
 using Witnessmark.Rendering.Messages;
 
 namespace Witnessmark.Cli;
@@ -8,7 +9,7 @@ public sealed record Surroundings(TextWriter Out, TextWriter Error, Func<DateTim
 {
     public static Surroundings OfThisProcess()
     {
-        Console.OutputEncoding = new System.Text.UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+        Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
         var coloured = WantsColour(Console.IsOutputRedirected || Console.IsErrorRedirected, Environment.GetEnvironmentVariable("NO_COLOR"), Environment.GetEnvironmentVariable("TERM"));
         return new Surroundings(Console.Out, Console.Error, () => DateTimeOffset.Now, Environment.CurrentDirectory, coloured);
     }

@@ -1,3 +1,4 @@
+using Witnessmark.Language.Findings;
 using Witnessmark.Language.Text;
 
 namespace Witnessmark.Cli.Disk;
@@ -100,7 +101,7 @@ internal sealed record WorkshopFolder(string FullPath, string Shown, string? Onl
         var parent = Path.GetDirectoryName(full);
         if (parent is null || !Directory.Exists(parent))
             return "Look at the path again: the folder it should be in is not there either.";
-        var near = Language.Findings.NearMiss.Of(Path.GetFileName(full), Directory.EnumerateFileSystemEntries(parent).Take(1000).Select(e => Path.GetFileName(e)));
+        var near = NearMiss.Of(Path.GetFileName(full), Directory.EnumerateFileSystemEntries(parent).Take(1000).Select(e => Path.GetFileName(e)));
         return near is null ? "Look at the path again." : $"Did you mean {near}?";
     }
 }

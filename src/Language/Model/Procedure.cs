@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 using Witnessmark.Language.Text;
 
 namespace Witnessmark.Language.Model;
@@ -143,7 +144,7 @@ public static class StepName
     /// <summary>Letters and digits in lower case, everything else one hyphen. Negation and side words stay in: they are what a name says.</summary>
     public static string Slug(string name)
     {
-        var slug = name.Normalize(System.Text.NormalizationForm.FormC).ToLowerInvariant().ToCharArray();
+        var slug = name.Normalize(NormalizationForm.FormC).ToLowerInvariant().ToCharArray();
         var length = 0;
         foreach (var c in slug)
         {

@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace Witnessmark.Language.Text;
 
 /// <summary>A file as it lies on disk. Decoding is the reader's: a bad encoding is a finding, not an exception.</summary>
@@ -14,5 +16,5 @@ public sealed record RawFile(string Path, long Length, ReadOnlyMemory<byte> Byte
 /// <summary>A file to be written: the core makes it, the command line puts it on disk, whole or not at all.</summary>
 public sealed record OutputFile(string Path, ReadOnlyMemory<byte> Bytes)
 {
-    public static OutputFile Of(string path, string text) => new(path, System.Text.Encoding.UTF8.GetBytes(text));
+    public static OutputFile Of(string path, string text) => new(path, Encoding.UTF8.GetBytes(text));
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Text;
 using Witnessmark.Reading.Data;
 
 namespace Witnessmark.Reading.Sheets;
@@ -28,7 +29,7 @@ internal static class PlacesAndStates
     public static Items<NamedCondition> Conditions(Fields sheet) =>
         new(sheet.Each("conditions", "[engine = stopped, start-lock = placed]", (id, all) => new NamedCondition(id, all.Map, all.Conditions("all")), shortFor: "all"));
 
-    private static StateItem State(Language.Text.Located<string> id, Fields state)
+    private static StateItem State(Located<string> id, Fields state)
     {
         var (when, after) = state.LostWhen();
         var item = new StateItem(id, state.Map)

@@ -43,7 +43,7 @@ internal static class MessageFindings
         at,
         $"`{key}:` is not a fact of a message; only `hazard:` is.",
         "What stands behind an unknown word is neither checked nor counted, and nobody notices.",
-        Language.Findings.NearMiss.Of(key, ["hazard"]) is { } near ? $"Did you mean `{near}`?" : "Put the fact into the step, indented by four.");
+        NearMiss.Of(key, ["hazard"]) is { } near ? $"Did you mean `{near}`?" : "Put the fact into the step, indented by four.");
 
     public static Finding HazardNotNamed(Location at) => new(
         StepFaults.MessageShape,

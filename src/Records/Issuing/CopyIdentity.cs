@@ -3,7 +3,7 @@ using Witnessmark.Records.Hashing;
 namespace Witnessmark.Records.Issuing;
 
 /// <summary>What one printed copy is for.</summary>
-/// <param name="IssuedAt">With its offset: <c>2031-06-11T06:40+02:00</c>.</param>
+/// <param name="IssuedAt">With its offset: <c>2031-06-11T06:40:00+02:00</c>.</param>
 public sealed record CopyIdentity(ProcedureHash Hash, string Unit, string Serial, string Place, string IssuedAt, string IssuedBy)
 {
     public string Mark => SetMark.Of(Hash.Hex, Unit, Serial, Place, IssuedAt, IssuedBy);

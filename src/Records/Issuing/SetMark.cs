@@ -17,7 +17,7 @@ public static class SetMark
     public const string Alphabet = "3479ACEFHJKMNPRTWXY";
 
     /// <param name="hash">All 64 digits.</param>
-    /// <param name="issuedAt">As printed on the sheet: <c>2031-06-11T06:40+02:00</c>.</param>
+    /// <param name="issuedAt">As it stands in the blank: <c>2031-06-11T06:40:00+02:00</c>.</param>
     public static string Of(string hash, string unit, string serial, string place, string issuedAt, string issuedBy)
     {
         string[] parts = ["set mark 1", hash.ToLowerInvariant(), unit, serial, place, issuedAt, issuedBy];

@@ -8,17 +8,12 @@ namespace Witnessmark.Records.Sheets;
 /// What a name in a step stands for: <c>{parameters}</c> are what was given, then the common part's own items, then those
 /// of the procedure that the sheet is printed for.
 /// </summary>
-internal sealed record StepNames(Scope Root, Scope Own, ImmutableDictionary<string, string> Given, Fills Shown)
+internal sealed record StepNames(Scope Root, Scope Own, Fills Given, Fills Shown)
 {
-    public static StepNames Of(Scope scope) => new(scope, scope, ImmutableDictionary<string, string>.Empty, Fills.None);
+    public static StepNames Of(Scope scope) => new(scope, scope, Fills.None, Fills.None);
 
     /// <summary>The name that was given for <c>{name}</c>; any other text as it stands, with the parameters in it filled.</summary>
-    public string Filled(string written)
-    {
-        foreach (var (name, value) in Given)
-            written = written.Replace("{" + name + "}", value, StringComparison.Ordinal);
-        return written;
-    }
+    public string Filled(string written) => Given.In(written);
 
     public FastenerGroup? Fasteners(string written) => Find(written, (s, n) => s.Fasteners(n));
 
@@ -46,7 +41,7 @@ internal sealed record StepNames(Scope Root, Scope Own, ImmutableDictionary<stri
         var shown = perform.Arguments.DistinctBy(a => a.Name.Value).ToImmutableDictionary(
             a => a.Name.Value,
             a => DeclaredName.Spoken(Filled(a.Value.Value)) + (a.AtPlace is { } at ? $" at {Filled(at.Value)}" : ""));
-        return new StepNames(Root, new Scope(Root.Library, callee, Root.Machine), given, new Fills(shown));
+        return new StepNames(Root, new Scope(Root.Library, callee, Root.Machine), new Fills(given), new Fills(shown));
     }
 
     private T? Find<T>(string written, Func<Scope, string, T?> find)

@@ -1,6 +1,7 @@
 using Witnessmark.Checking.Work;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Text;
 using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Checking.Rules.People;
@@ -35,7 +36,7 @@ public sealed class RoleNotInCrew : IProcedureRule
         }
     }
 
-    private static IEnumerable<Language.Text.Located<string>> Roles(Fact fact) => (fact.Word, fact.Value) switch
+    private static IEnumerable<Located<string>> Roles(Fact fact) => (fact.Word, fact.Value) switch
     {
         (FactWord.By, NameList list) => list.Names,
         (_, Checker checker) => [checker.Role],

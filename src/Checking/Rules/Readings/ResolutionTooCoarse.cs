@@ -1,3 +1,4 @@
+using System.Globalization;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Quantities;
@@ -46,7 +47,7 @@ public sealed class ResolutionTooCoarse : IMeasuringRule
         band.Range.Value.High!.Value.Value.In(unit).Number - band.Range.Value.Low!.Value.Value.In(unit).Number;
 
     private static string Steps(decimal steps) =>
-        $"{steps.ToString("0.#", System.Globalization.CultureInfo.InvariantCulture)} steps";
+        $"{steps.ToString("0.#", CultureInfo.InvariantCulture)} steps";
 
     /// <summary>The next power of ten that makes ten steps.</summary>
     private static Quantity Finer(decimal width, Unit unit)

@@ -1,5 +1,6 @@
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Text;
 using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Checking.Rules.Release;
@@ -11,7 +12,7 @@ public sealed class ApproverIsAuthor : IProcedureRule
 
     public static void Check(Scope scope, FindingList findings)
     {
-        var approvers = scope.Procedure.Approvals.Select(a => a.By).OfType<Language.Text.Located<string>>().ToList();
+        var approvers = scope.Procedure.Approvals.Select(a => a.By).OfType<Located<string>>().ToList();
         var authors = scope.Procedure.Authors.Select(a => a.Value).ToHashSet(StringComparer.Ordinal);
         // nobody yet, or somebody who did not write it
         if (approvers.Count == 0 || approvers.Any(a => !authors.Contains(a.Value)))

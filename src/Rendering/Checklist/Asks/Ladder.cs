@@ -1,6 +1,7 @@
 using System.Globalization;
 using Scriban.Runtime;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Quantities;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Figures;
 using Witnessmark.Rendering.Html;
@@ -68,7 +69,7 @@ internal static class Ladder
     private static List<IReadOnlyList<StackSection.Piece>> Pieces(List<List<LadderCell>> rows, PartStack stack) =>
     [
         .. rows.Select(r => r.Select(c => new StackSection.Piece(
-            c.Label, c.Part.Thickness?.Value.Target.In(Language.Quantities.UnitTable.Get("mm")).Number, c.Outer,
+            c.Label, c.Part.Thickness?.Value.Target.In(UnitTable.Get("mm")).Number, c.Outer,
             c.FacedTo is null ? null : c.FacedTo == stack.From?.Value)).ToList()),
     ];
 
