@@ -10,8 +10,7 @@ namespace Witnessmark.Engineering.Tightening;
 /// divides by 0.75.
 /// </summary>
 /// <param name="Aimed">Share of proof at the target torque.</param>
-/// <param name="Scatter">Root sum of squares of the three.</param>
-public sealed record PreloadScatter(decimal Aimed, decimal Scatter, Worked<decimal> RootSumSquare, Worked<decimal> WorstCase)
+public sealed record PreloadScatter(decimal Aimed, Worked<decimal> RootSumSquare, Worked<decimal> WorstCase)
 {
     /// <summary>
     /// <paramref name="torque"/> without a tolerance counts as exact. Null when it is no positive torque, its tolerance is as large
@@ -32,7 +31,6 @@ public sealed record PreloadScatter(decimal Aimed, decimal Scatter, Worked<decim
         var start = $"{Figures.Fixed(aimed, 3)} × ";
         return new PreloadScatter(
             aimed,
-            scatter,
             new(likely, $"{start}(1 + √({Show(tolerance)}² + {Show(wrench)}² + {Show(friction)}²)) = {Figures.Fixed(likely, 3)} of proof"),
             new(worst, $"{start}(1 + {Show(tolerance)}) × (1 + {Show(wrench)}) / (1 − {Show(friction)}) = {Figures.Fixed(worst, 3)} of proof"));
     }
