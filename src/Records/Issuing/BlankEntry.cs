@@ -1,4 +1,5 @@
 using System.Text;
+using Witnessmark.Language.Text;
 using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 
@@ -27,7 +28,7 @@ internal static class BlankEntry
 
     private static void Write(StringBuilder blank, Ask ask)
     {
-        Line(blank, $"    {BlankSignOff.Quoted(ask.Key)}:", Hint(ask));
+        Line(blank, $"    {YamlScalar.Of(ask.Key)}:", Hint(ask));
         if (ask is ReadingAsk { Pieces: not [""] } grid)
             foreach (var piece in grid.Pieces)
                 Line(blank, $"      {piece}:", "");

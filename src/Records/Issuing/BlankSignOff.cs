@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Witnessmark.Language.Text;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Issuing;
@@ -29,27 +30,27 @@ public static class BlankSignOff
     private static void Head(StringBuilder blank, SheetPlan plan, CopyIdentity copy)
     {
         var procedure = plan.Procedure;
-        var part = plan.Part.Name is { } name ? $"part: {Quoted(name.Value)}\n" : "";
+        var part = plan.Part.Name is { } name ? $"part: {YamlScalar.Of(name.Value)}\n" : "";
         blank.Append(CultureInfo.InvariantCulture, $"""
             # Sign-off of {procedure.Id} {procedure.Version}, {OneLine(procedure.Title?.Value ?? "")}
             # Type what stands on the paper, numbers with their unit. What is empty there stays empty here.
-            record: {Quoted($"{Day(copy.IssuedAt)} unit {copy.Unit} {copy.Place} {procedure.Id}")}
-            procedure: {Quoted(procedure.Id.Value)}
-            {part}version: {Quoted(procedure.Version?.Value ?? "")}
-            hash: {Quoted(copy.Hash.Short12)}
-            copy: {Quoted(copy.Mark)}
-            issued: {Quoted(copy.IssuedAt)}
-            issued-by: {Quoted(copy.IssuedBy)}
+            record: {YamlScalar.Of($"{Day(copy.IssuedAt)} unit {copy.Unit} {copy.Place} {procedure.Id}")}
+            procedure: {YamlScalar.Of(procedure.Id.Value)}
+            {part}version: {YamlScalar.Of(procedure.Version?.Value ?? "")}
+            hash: {YamlScalar.Of(copy.Hash.Short12)}
+            copy: {YamlScalar.Of(copy.Mark)}
+            issued: {YamlScalar.Of(copy.IssuedAt)}
+            issued-by: {YamlScalar.Of(copy.IssuedBy)}
             machine:
-              unit: {Quoted(copy.Unit)}
-              serial: {Quoted(copy.Serial)}
+              unit: {YamlScalar.Of(copy.Unit)}
+              serial: {YamlScalar.Of(copy.Serial)}
               hours:                     # as the meter shows: 12405 h
-            place: {Quoted(copy.Place)}
+            place: {YamlScalar.Of(copy.Place)}
             crew:                        # observed-by: who watches one in training
 
             """);
         foreach (var role in procedure.Crew.SelectMany(c => Enumerable.Repeat(c.Role.Value, c.Number.Value)))
-            blank.Append(CultureInfo.InvariantCulture, $"  - role: {Quoted(role)}\n    initials:\n    observed-by:\n");
+            blank.Append(CultureInfo.InvariantCulture, $"  - role: {YamlScalar.Of(role)}\n    initials:\n    observed-by:\n");
         blank.Append("typed-by:\n");
     }
 
@@ -66,14 +67,4 @@ public static class BlankSignOff
     private static string Day(string issuedAt) => issuedAt.Split('T')[0];
 
     private static string OneLine(string text) => text.ReplaceLineEndings(" ");
-
-    /// <summary>Plain where YAML of any kind reads it as that text; quoted otherwise: <c>"0417"</c>, <c>"NO"</c>.</summary>
-    internal static string Quoted(string text)
-    {
-        var plain = text.Length > 0 && char.IsAsciiLetter(text[0]) && text.All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or ' ') &&
-            !Misread.Contains(text.ToLowerInvariant());
-        return plain ? text : "\"" + OneLine(text).Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal) + "\"";
-    }
-
-    private static readonly HashSet<string> Misread = ["no", "yes", "on", "off", "n", "y", "true", "false", "null"];
 }

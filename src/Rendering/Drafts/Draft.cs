@@ -1,3 +1,4 @@
+using Witnessmark.Language.Text;
 using Witnessmark.Rendering.Html;
 
 namespace Witnessmark.Rendering.Drafts;
@@ -10,7 +11,7 @@ public static class Draft
     public static string Machine(string machine) => Fill("machine.yaml", ("machine", machine));
 
     public static string Procedure(string id, string title, string language, string machine, string serials, string author) =>
-        Fill("procedure.md", ("id", id), ("title", Quoted(title)), ("heading", Heading(title)), ("language", language), ("machine", machine), ("serials", serials), ("author", author));
+        Fill("procedure.md", ("id", id), ("title", YamlScalar.Of(title)), ("heading", Heading(title)), ("language", language), ("machine", machine), ("serials", serials), ("author", author));
 
     private static string Fill(string name, params (string Name, string Value)[] values)
     {
@@ -19,9 +20,6 @@ public static class Draft
             text = text.Replace("{{" + key + "}}", value, StringComparison.Ordinal);
         return text;
     }
-
-    private static string Quoted(string text) =>
-        text.All(c => char.IsLetterOrDigit(c) || c is ' ' or ',' or '-' or '.') ? text : "\"" + text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal) + "\"";
 
     // a heading is plain words: signs that Markdown has a use for stand behind a backslash
     private static string Heading(string text) => string.Concat(text.Select(c => "\\`*_{}[]<>#|!&".Contains(c, StringComparison.Ordinal) ? "\\" + c : c.ToString()));
