@@ -24,6 +24,7 @@ public static class Catalog
     private static readonly FrozenDictionary<string, RuleInfo> ByName = Rules.ToFrozenDictionary(r => r.Name, StringComparer.Ordinal);
 
     /// <summary>The page in Markdown, or null when no rule has that name.</summary>
+    /// <exception cref="InvalidOperationException">A rule without a page: a fault of ours.</exception>
     public static string? Page(string name)
     {
         if (!ByName.ContainsKey(name))
@@ -37,7 +38,7 @@ public static class Catalog
             stream.ReadExactly(bytes);
             return Encoding.UTF8.GetString(bytes).ReplaceLineEndings("\n");
         }
-        return $"# {name}\n\nThis rule has no page yet.\n";
+        throw new InvalidOperationException($"the rule {name} has no page");
     }
 
     /// <summary>The page's first sentence: what the rule checks.</summary>
