@@ -7,7 +7,7 @@ public sealed record Library(
     Workshop Workshop,
     Items<Machine> Machines,
     Items<ToolList> ToolLists,
-    Items<Procedure> Procedures)
+    Items<Procedure> Procedures) : Keeper
 {
     /// <summary>Procedures and jobs whose id appears more than once are findings of the reader.</summary>
     public Procedure? Procedure(string id) => Procedures.Find(id);
@@ -16,7 +16,7 @@ public sealed record Library(
 }
 
 /// <summary>What the names in one procedure stand for: its own items first, then its machine's, its tools', the workshop's.</summary>
-public sealed class Scope
+public sealed record Scope : Keeper
 {
     private readonly ImmutableArray<ToolList> _toolLists;
 

@@ -1,15 +1,11 @@
-using System.Runtime.CompilerServices;
-
 namespace Witnessmark.Language.Model;
 
 /// <summary>
-/// What follows from an immutable thing, worked out by the first who asks and kept as long as the thing itself. A copy made
-/// with <c>with</c> is another thing and gets its own.
+/// What follows from a thing that never changes, worked out by the first who asks and kept by the thing itself, as long as it
+/// lives. Two who ask at the same moment may both work it out; both are then given the same.
 /// </summary>
 public sealed class Once<TOf, T>(Func<TOf, T> workOut)
-    where TOf : class
+    where TOf : Keeper
 {
-    private readonly ConditionalWeakTable<TOf, StrongBox<T>> _known = [];
-
-    public T Of(TOf thing) => _known.TryGetValue(thing, out var known) ? known.Value! : _known.GetValue(thing, t => new StrongBox<T>(workOut(t))).Value!;
+    public T Of(TOf thing) => thing.Kept<T>(this) is { } known ? known.Value : thing.Keep(this, workOut(thing));
 }
