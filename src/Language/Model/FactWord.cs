@@ -93,9 +93,10 @@ public static class FactWords
     ];
 
     private static readonly FrozenDictionary<string, FactRow> BySpelling = All.ToFrozenDictionary(r => r.Spelling, StringComparer.Ordinal);
+    private static readonly FrozenDictionary<string, FactRow>.AlternateLookup<ReadOnlySpan<char>> BySigns = BySpelling.GetAlternateLookup<ReadOnlySpan<char>>();
     private static readonly FrozenDictionary<FactWord, FactRow> ByWord = All.ToFrozenDictionary(r => r.Word);
 
-    public static FactRow? Find(string spelling) => BySpelling.GetValueOrDefault(spelling);
+    public static FactRow? Find(ReadOnlySpan<char> spelling) => BySigns.TryGetValue(spelling, out var row) ? row : null;
 
     public static FactRow Row(this FactWord word) => ByWord[word];
 

@@ -35,29 +35,29 @@ internal readonly record struct Numeral(TextSpan Span, TextSpan Digits)
 
     public decimal Value(string text)
     {
-        var written = text[Digits.Start..Digits.End];
-        var digits = HasGrouping(written) ? string.Concat(written.Where(c => !Grouping.Contains(c))) : written;
+        var written = text.AsSpan(Digits.Start, Digits.Length);
+        var digits = HasGrouping(written) ? string.Concat(written.ToString().Where(c => !Grouping.Contains(c))) : written;
         var value = decimal.Parse(digits, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
         return IsNegative && value != 0 ? -value : value;
     }
 
     public QuantityFault? Fault(string text, bool ranges)
     {
-        var written = text[Digits.Start..Digits.End];
+        var written = text.AsSpan(Digits.Start, Digits.Length);
         if (written.Length == 0)
             return NoNumber(text, ranges);
         if (written.Contains(','))
-            return new QuantityFault(QuantityProblem.DecimalComma, Span, WithPoint(written) is { } point ? Replaced(text, Digits, point) : null);
+            return new QuantityFault(QuantityProblem.DecimalComma, Span, WithPoint(written.ToString()) is { } point ? Replaced(text, Digits, point) : null);
         if (IsTooLong(written))
             return new QuantityFault(QuantityProblem.TooLong, Digits, null);
-        return written.AsSpan().Count('.') > 1 || !IsGrouped(written)
+        return written.Count('.') > 1 || !IsGrouped(written)
             ? new QuantityFault(QuantityProblem.SplitNumber, Span, null)
             : InPieces(text, written, ranges);
     }
 
-    private static bool IsTooLong(string written) =>
+    private static bool IsTooLong(ReadOnlySpan<char> written) =>
         written.Length > MostDigits
-        && (written.Where(char.IsAsciiDigit).SkipWhile(c => c == '0').Count() > MostDigits
+        && (written.ToString().Where(char.IsAsciiDigit).SkipWhile(c => c == '0').Count() > MostDigits
             || (written.Contains('.') && written.Length - written.LastIndexOf('.') - 1 > MostDigits));
 
     private QuantityFault NoNumber(string text, bool ranges)
@@ -86,20 +86,20 @@ internal readonly record struct Numeral(TextSpan Span, TextSpan Digits)
         return thousands || parts.Length > 2 || written.Contains('.') ? null : $"{(parts[0].Length == 0 ? "0" : parts[0])}.{parts[1]}";
     }
 
-    private static bool HasGrouping(string written) => written.AsSpan().ContainsAny(Grouping);
+    private static bool HasGrouping(ReadOnlySpan<char> written) => written.ContainsAny(Grouping);
 
     /// <summary>Groups of three in front of the point, or none at all.</summary>
-    private static bool IsGrouped(string written)
+    private static bool IsGrouped(ReadOnlySpan<char> written)
     {
         if (!HasGrouping(written))
             return true;
-        var point = written.Split('.');
+        var point = written.ToString().Split('.');
         var groups = point[0].Split([.. Grouping]);
         return groups[0].Length is > 0 and <= 3 && groups.Skip(1).All(g => g.Length == 3) && !point.Skip(1).Any(p => p.Any(Grouping.Contains));
     }
 
     /// <summary><c>12 405 h</c>, <c>1/2 in</c>, <c>2.8-3.6 mm</c>, <c>4e3 mm</c>: one number or two?</summary>
-    private QuantityFault? InPieces(string text, string written, bool ranges)
+    private QuantityFault? InPieces(string text, ReadOnlySpan<char> written, bool ranges)
     {
         var gap = PastBlanks(text, Span.End);
         var between = gap == text.Length || (IsDigit(text, gap) && gap > Span.End) ? ' ' : text[gap];
@@ -111,8 +111,8 @@ internal readonly record struct Numeral(TextSpan Span, TextSpan Digits)
         var digits = text[second.Digits.Start..second.Digits.End];
         var meant = between switch
         {
-            ' ' => Joined(written, digits),
-            '/' => Divided(written, digits),
+            ' ' => Joined(written.ToString(), digits),
+            '/' => Divided(written.ToString(), digits),
             'e' or 'E' => null,
             _ => ranges ? $"{written} to {digits}" : null,
         };

@@ -93,14 +93,16 @@ internal sealed class QuantityScanner(string text, bool ranges = false)
         var start = SkipBlanks();
         if (Failed || UnitWords.StopsAt(text, start))
             return null;
-        foreach (var end in UnitWords.Ends(text, start).Take(WordsOfLongestUnit).Reverse())
-            if (UnitTable.Find(text.AsSpan(start..end)) is { } unit)
-            {
-                Position = end;
-                return new WrittenUnit(unit, new TextSpan(start, end));
-            }
-        FailUnknown(start);
-        return null;
+        WrittenUnit? longest = null;
+        var end = UnitWords.FirstEnd(text, start);
+        for (var words = 0; end is not null && words < WordsOfLongestUnit; words++, end = UnitWords.NextEnd(text, end.Value))
+            if (UnitTable.Find(text.AsSpan(start..end.Value)) is { } unit)
+                longest = new WrittenUnit(unit, new TextSpan(start, end.Value));
+        if (longest is null)
+            FailUnknown(start);
+        else
+            Position = longest.Value.At.End;
+        return longest;
     }
 
     /// <summary>A worked-out tolerance with as many digits as can be read again, never wider than it was written.</summary>
@@ -139,7 +141,7 @@ internal sealed class QuantityScanner(string text, bool ranges = false)
     private void FailUnknown(int start)
     {
         var all = new TextSpan(start, UnitWords.PhraseEnd(text, start));
-        var first = new TextSpan(start, UnitWords.Ends(text, start).First());
+        var first = new TextSpan(start, UnitWords.FirstEnd(text, start)!.Value);
         var near = Near(Slice(all));
         Fail(QuantityProblem.UnknownUnit, near is null ? first : all, near ?? Near(Slice(first)));
     }

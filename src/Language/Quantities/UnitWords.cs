@@ -19,22 +19,28 @@ internal static class UnitWords
         return false;
     }
 
-    /// <summary>Ends of the first word, of the first two words, and so on up to what stops a unit.</summary>
-    public static IEnumerable<int> Ends(string text, int start)
+    /// <summary>The end of the first word; null behind the last.</summary>
+    public static int? FirstEnd(string text, int start)
     {
         for (var i = start + 1; i <= text.Length; i++)
             if (IsEnd(text, i) && !char.IsWhiteSpace(text[i - 1]))
-            {
-                yield return i;
-                if (StopsAt(text, PastBlanks(text, i)))
-                    yield break;
-            }
+                return i;
+        return null;
     }
 
-    /// <summary>Whether the word here is a unit by itself, as is <c>1/min</c>.</summary>
-    public static bool StartsAt(string text, int at) => at < text.Length && UnitTable.Find(text.AsSpan(at..Ends(text, at).First())) is not null;
+    /// <summary>The end with one word more; null before what stops a unit.</summary>
+    public static int? NextEnd(string text, int end) => StopsAt(text, PastBlanks(text, end)) ? null : FirstEnd(text, end);
 
-    public static int PhraseEnd(string text, int start) => Ends(text, start).Last();
+    /// <summary>Whether the word here is a unit by itself, as is <c>1/min</c>.</summary>
+    public static bool StartsAt(string text, int at) => FirstEnd(text, at) is { } end && UnitTable.Find(text.AsSpan(at..end)) is not null;
+
+    public static int PhraseEnd(string text, int start)
+    {
+        var last = start;
+        for (var end = FirstEnd(text, start); end is not null; end = NextEnd(text, last))
+            last = end.Value;
+        return last;
+    }
 
     private static bool IsEnd(string text, int at) =>
         at == text.Length || text[at] is '(' or ')' or ',' or ';' or '±' or '+' || char.IsWhiteSpace(text[at]);

@@ -6,7 +6,7 @@ using Witnessmark.Language.Text;
 namespace Witnessmark.Reading.Facts;
 
 /// <summary>A bullet as it was written, without its dash: a remark, or a key with a value.</summary>
-public sealed record Bullet(Located<string> Text, Located<string>? Key, Located<string>? Value)
+public readonly record struct Bullet
 {
     /// <summary>Words that start a message where a mechanic expects one; a bullet is no place for it.</summary>
     private static readonly ImmutableArray<string> NoteWords =
@@ -14,33 +14,49 @@ public sealed record Bullet(Located<string> Text, Located<string>? Key, Located<
 
     private static readonly ImmutableArray<string> Spellings = [.. FactWords.All.Select(r => r.Spelling)];
 
-    public static Bullet Of(Located<string> text)
+    private readonly Location? _key;
+    private readonly Location? _value;
+
+    private Bullet(Location at, FactRow? row, Location? key, Location? value)
     {
-        var trimmed = text.Trimmed();
-        var written = trimmed.Value;
-        var end = KeyEnd(written);
-        var colon = Past(' ', written, end);
-        if (end == 0 || colon == written.Length || written[colon] != ':')
-            return new Bullet(trimmed, null, null);
-        var key = trimmed.Piece(0, end);
-        var value = trimmed.Piece(colon + 1, written.Length);
-        // without a blank behind the colon it may be 16:9, a time or an address; only a word of the table is meant as a key
-        var blank = value.Value.Length == 0 || char.IsWhiteSpace(value.Value[0]);
-        return !blank && FactWords.Find(key.Value) is null ? new Bullet(trimmed, null, null) : new Bullet(trimmed, key, value.Trimmed());
+        At = at;
+        Row = row;
+        _key = key;
+        _value = value;
     }
 
-    public bool IsRemark => Key is null;
+    public static Bullet Of(Location written)
+    {
+        var at = written.Trimmed();
+        var signs = at.Signs;
+        var end = KeyEnd(signs);
+        var colon = end + Blanks(signs[end..]);
+        if (end == 0 || colon == signs.Length || signs[colon] != ':')
+            return new Bullet(at, null, null, null);
+        var row = FactWords.Find(signs[..end]);
+        // without a blank behind the colon it may be 16:9, a time or an address; only a word of the table is meant as a key
+        var meant = row is not null || colon + 1 == signs.Length || char.IsWhiteSpace(signs[colon + 1]);
+        return meant ? new Bullet(at, row, at.Part(0, end), at.Part(colon + 1, signs.Length).Trimmed()) : new Bullet(at, null, null, null);
+    }
 
-    public bool IsNote => Key is { } key && NoteWords.Contains(key.Value, StringComparer.OrdinalIgnoreCase);
+    public Location At { get; }
 
     /// <summary>The word of the table, or null when the key is not in it.</summary>
-    public FactRow? Row => Key is { } key ? FactWords.Find(key.Value) : null;
+    public FactRow? Row { get; }
+
+    public Located<string>? Key => _key is { } key ? new Located<string>(Row?.Spelling ?? key.Text, key) : null;
+
+    public Located<string>? Value => _value is { } value ? new Located<string>(value.Text, value) : null;
+
+    public bool IsRemark => _key is null;
+
+    public bool IsNote => Row is null && Key is { } key && NoteWords.Contains(key.Value, StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The fact that was probably meant.</summary>
     public string? NearestFact => Key is { } key ? NearMiss.Of(key.Value.ToLowerInvariant(), Spellings) : null;
 
     /// <summary>Where the letters, hyphens and low lines end that the text begins with; 0 when it begins with no letter.</summary>
-    private static int KeyEnd(string text)
+    private static int KeyEnd(ReadOnlySpan<char> text)
     {
         var end = 0;
         while (end < text.Length && (char.IsLetter(text[end]) || (end > 0 && text[end] is '_' or '-')))
@@ -48,10 +64,5 @@ public sealed record Bullet(Located<string> Text, Located<string>? Key, Located<
         return end;
     }
 
-    private static int Past(char blank, string text, int at)
-    {
-        while (at < text.Length && text[at] == blank)
-            at++;
-        return at;
-    }
+    private static int Blanks(ReadOnlySpan<char> text) => text.Length - text.TrimStart(' ').Length;
 }

@@ -74,8 +74,8 @@ internal static class FactFindings
 
     public static Finding Remark(Bullet bullet) => new(
         StepFaults.FactUnknown,
-        bullet.Text.At,
-        $"`{Say.Short(bullet.Text.Value)}` stands among the facts of a heading and is none.",
+        bullet.At,
+        $"`{Say.Short(bullet.At.Text)}` stands among the facts of a heading and is none.",
         "The list under a heading is the contract; what is no fact in it would not be printed.",
         "If it is text, write it as a paragraph. If it is a fact, write `key: value`.");
 

@@ -7,7 +7,7 @@ namespace Witnessmark.Reading.Facts;
 /// <summary>The facts of one place: a step, or a heading.</summary>
 internal sealed class FactList(FactPlace place, FindingList findings)
 {
-    private readonly ImmutableArray<Fact>.Builder _facts = ImmutableArray.CreateBuilder<Fact>();
+    private readonly ImmutableArray<Fact>.Builder _facts = ImmutableArray.CreateBuilder<Fact>(4);
 
     public void Add(Bullet bullet)
     {
@@ -21,9 +21,10 @@ internal sealed class FactList(FactPlace place, FindingList findings)
 
     private Fact? First(FactWord word)
     {
-        foreach (var fact in _facts)
-            if (fact.Word == word)
-                return fact;
+        // by number: the builder's own enumerator is an object each time
+        for (var i = 0; i < _facts.Count; i++)
+            if (_facts[i].Word == word)
+                return _facts[i];
         return null;
     }
 

@@ -18,7 +18,7 @@ public static class FactReader
             return Refused(FactFindings.Note(bullet), findings);
         if (bullet.Row is not { } row)
             return Refused(FactFindings.Unknown(bullet), findings);
-        if (!row.Place.HasFlag(place))
+        if ((row.Place & place) == 0)
             return Refused(FactFindings.Misplaced(row, key, place), findings);
         if (value.Value.Length == 0)
             return Refused(FactFindings.Empty(row, key), findings);

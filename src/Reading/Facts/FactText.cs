@@ -6,7 +6,7 @@ using Witnessmark.Reading.Faults;
 namespace Witnessmark.Reading.Facts;
 
 /// <summary>The value of a fact on its way to being read.</summary>
-internal sealed record FactText(FactRow Row, Located<string> Text, FindingList Findings)
+internal readonly record struct FactText(FactRow Row, Located<string> Text, FindingList Findings)
 {
     private const string Why = "A fact that cannot be read is neither checked nor printed, and the step looks complete without it.";
 

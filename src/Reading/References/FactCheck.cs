@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
 
@@ -8,10 +9,15 @@ internal sealed class FactCheck(Scope scope, NameCheck names, PlaceCheck places)
 {
     private readonly ConditionCheck _conditions = new(names, places);
 
-    public void Check(Fact fact)
+    public void Check(ImmutableArray<Fact> facts)
     {
-        foreach (var (name, kinds) in Named(fact))
-            Name(name, kinds, fact.Word.Spelled());
+        foreach (var fact in facts)
+            Check(fact);
+    }
+
+    private void Check(Fact fact)
+    {
+        Named(fact);
         foreach (var condition in fact.Conditions)
             _conditions.Check(condition);
         switch (fact.Value)
@@ -27,7 +33,7 @@ internal sealed class FactCheck(Scope scope, NameCheck names, PlaceCheck places)
                 Call(spoken.Text);
                 break;
             case Loop loop:
-                Loop(loop);
+                Loop(loop, fact);
                 break;
             case PerformValue perform:
                 new PerformCheck(scope, names, places).Check(perform, fact.Text.At);
@@ -36,24 +42,43 @@ internal sealed class FactCheck(Scope scope, NameCheck names, PlaceCheck places)
     }
 
     /// <summary>The names that stand in it by themselves, and what each may stand for.</summary>
-    private static IEnumerable<(Located<string> Name, NameKind Kinds)> Named(Fact fact) => fact.Value switch
+    private void Named(Fact fact)
     {
-        Amounts amounts => amounts.All.Select(a => (a.Thing, KindsOf(fact.Word))),
-        NameList list when KindsOf(fact.Word) is var kinds and not NameKind.None =>
-            list.Names.Where(n => fact.Word != FactWord.Zone || n.Value != "none").Select(n => (n, kinds)),
-        Landing landing => [(landing.Load, NameKind.Load)],
-        WrenchSetting { Adapter: { } adapter } setting => [(setting.Wrench, NameKind.Tool), (setting.Group, NameKind.Fasteners), (adapter, NameKind.Tool)],
-        WrenchSetting setting => [(setting.Wrench, NameKind.Tool), (setting.Group, NameKind.Fasteners)],
-        Checker checker => [(checker.Role, NameKind.Role)],
-        HandOverValue hand => hand.From.Concat(hand.To).Select(r => (r, NameKind.Role)),
-        _ => [],
-    };
+        switch (fact.Value)
+        {
+            case Amounts amounts:
+                foreach (var amount in amounts.All)
+                    Name(amount.Thing, KindsOf(fact.Word), fact);
+                break;
+            case NameList list when KindsOf(fact.Word) is var kinds and not NameKind.None:
+                foreach (var name in list.Names)
+                    if (fact.Word != FactWord.Zone || name.Value != "none")
+                        Name(name, kinds, fact);
+                break;
+            case Landing landing:
+                Name(landing.Load, NameKind.Load, fact);
+                break;
+            case WrenchSetting setting:
+                Name(setting.Wrench, NameKind.Tool, fact);
+                Name(setting.Group, NameKind.Fasteners, fact);
+                if (setting.Adapter is { } adapter)
+                    Name(adapter, NameKind.Tool, fact);
+                break;
+            case Checker checker:
+                Name(checker.Role, NameKind.Role, fact);
+                break;
+            case HandOverValue hand:
+                foreach (var role in hand.From.Concat(hand.To))
+                    Name(role, NameKind.Role, fact);
+                break;
+        }
+    }
 
     /// <summary>Without any of its kind there is no list to hold it against: a workshop without roles, a common part without a machine's zones.</summary>
-    private void Name(Located<string> name, NameKind kinds, string word)
+    private void Name(Located<string> name, NameKind kinds, Fact fact)
     {
         if (names.Book.Knows(kinds) || scope.Machine is not null || name.Value.StartsWith('{'))
-            names.Must(name, kinds, word);
+            names.Must(name, kinds, fact.Word.Spelled());
     }
 
     private void Places(Amounts amounts)
@@ -71,12 +96,12 @@ internal sealed class FactCheck(Scope scope, NameCheck names, PlaceCheck places)
     }
 
     /// <summary>Pins and passes are counted, not declared; a loop over places must name places.</summary>
-    private void Loop(Loop loop)
+    private void Loop(Loop loop, Fact fact)
     {
         if (loop.OfGroup is { } group)
-            Name(group, NameKind.Fasteners, "for-each");
+            Name(group, NameKind.Fasteners, fact);
         else if (loop.In.IsEmpty)
-            Name(loop.Kind, NameKind.PlaceKind, "for-each");
+            Name(loop.Kind, NameKind.PlaceKind, fact);
         else if (names.Book.Find(loop.Kind.Value).Any(d => d.Kind == NameKind.PlaceKind))
             foreach (var place in loop.In)
                 names.Must(place, NameKind.Place, loop.Kind.Value);

@@ -25,10 +25,18 @@ internal sealed class NameCheck(NameBook book, Func<string, NameKind?> parameter
             return [];
         }
         var found = book.Find(name.Value);
-        var right = found.RemoveAll(d => (d.Kind & kinds) == 0);
+        var right = Among(found, kinds);
         if (right.IsEmpty)
             findings.Add(found.IsEmpty ? Unknown(name, kinds) : OtherKind(name, found, kinds, takes));
         return right;
+    }
+
+    private static ImmutableArray<Declared> Among(ImmutableArray<Declared> found, NameKind kinds)
+    {
+        foreach (var declared in found)
+            if ((declared.Kind & kinds) == 0)
+                return found.RemoveAll(d => (d.Kind & kinds) == 0);
+        return found;
     }
 
     /// <summary>A parameter must be one that the common part takes, of the right kind.</summary>

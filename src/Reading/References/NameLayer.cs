@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 
 namespace Witnessmark.Reading.References;
@@ -6,13 +5,13 @@ namespace Witnessmark.Reading.References;
 /// <summary>Names that belong together - a machine's, a procedure's own - sorted once and shared by all books that hold them.</summary>
 internal sealed class NameLayer
 {
-    private readonly FrozenDictionary<string, ImmutableArray<Declared>> _byName;
+    private readonly Dictionary<string, ImmutableArray<Declared>> _byName;
 
     public NameLayer(IEnumerable<Declared> all)
     {
         All = [.. all];
         Kinds = All.Aggregate(NameKind.None, (kinds, d) => kinds | d.Kind);
-        _byName = All.GroupBy(d => d.Name, StringComparer.Ordinal).ToFrozenDictionary(g => g.Key, g => g.ToImmutableArray(), StringComparer.Ordinal);
+        _byName = All.GroupBy(d => d.Name, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.ToImmutableArray(), StringComparer.Ordinal);
     }
 
     /// <summary>In the order declared.</summary>

@@ -70,18 +70,19 @@ internal sealed class ProcedureCheck
     {
         var slugs = new Lazy<ImmutableArray<string>>(() => [.. part.Steps.Select(s => s.Slug)]);
         ImmutableArray<string> ofPart = [.. Loops(part.Facts)];
-        Facts(part.Facts, []);
+        Within([]).Check(part.Facts);
         foreach (var section in part.Sections)
         {
             ImmutableArray<string> ofSection = [.. ofPart, .. Loops(section.Facts)];
-            Facts(section.Facts, ofPart);
+            Within(ofPart).Check(section.Facts);
+            var check = Within(ofSection);
             foreach (var message in section.Messages)
                 Hazard(message);
             foreach (var step in section.Steps)
             {
                 foreach (var message in step.Messages)
                     Hazard(message);
-                Facts(step.Facts, [.. ofSection, .. Loops(step.Facts)]);
+                (step.Find(FactWord.ForEach) is null ? check : Within([.. ofSection, .. Loops(step.Facts)])).Check(step.Facts);
                 StepNames(step, slugs);
             }
         }
@@ -89,12 +90,8 @@ internal sealed class ProcedureCheck
 
     private static IEnumerable<string> Loops(ImmutableArray<Fact> facts) => facts.Select(f => f.Value).OfType<Loop>().Select(l => l.Kind.Value);
 
-    private void Facts(IEnumerable<Fact> facts, IReadOnlyCollection<string> loops)
-    {
-        var check = new FactCheck(_scope, _names, new PlaceCheck(_names, loops));
-        foreach (var fact in facts)
-            check.Check(fact);
-    }
+    /// <summary>The facts inside of these loops.</summary>
+    private FactCheck Within(IReadOnlyCollection<string> loops) => new(_scope, _names, new PlaceCheck(_names, loops));
 
     private void Hazard(SafetyMessage message)
     {

@@ -39,7 +39,7 @@ internal static class HazardReader
     private static Located<MeetingWork>? Work(Located<string> line, Fields hazard)
     {
         var blank = line.Value.IndexOf(' ', StringComparison.Ordinal);
-        if (blank > 0 && FactWords.Find(line.Value[..blank]) is { } verb && IsWork(verb))
+        if (blank > 0 && FactWords.Find(line.Value.AsSpan(0, blank)) is { } verb && IsWork(verb))
         {
             var thing = new Located<string>(line.Value[(blank + 1)..].Trim(), line.Part(new TextSpan(blank + 1, line.Value.Length)));
             return line.As(new MeetingWork(verb.Word, thing));

@@ -181,7 +181,7 @@ internal sealed class BodyReader
     private ImmutableArray<Bullet>? LooksLikeFacts(ListBlock list)
     {
         var bullets = list.OfType<ListItemBlock>()
-            .Select(item => item.FirstOrDefault() is ParagraphBlock text ? Bullet.Of(_source.TextOf(text)) : Bullet.Of(new Located<string>("", _source.AtOf(item))))
+            .Select(item => Bullet.Of(_source.WordsOf(item)))
             .ToImmutableArray();
         return bullets.Any(b => b.Row is not null) || bullets.All(b => b.NearestFact is not null) ? bullets : null;
     }

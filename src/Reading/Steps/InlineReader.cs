@@ -24,15 +24,25 @@ internal sealed partial class InlineReader(SourceText source, FindingList findin
     /// <summary>From one inline to the last beside it.</summary>
     public ImmutableArray<Inline> From(MdInline? first, int depth = 0)
     {
-        var read = ImmutableArray.CreateBuilder<Inline>();
+        if (first is null)
+            return [];
         if (depth > Deepest)
         {
-            findings.Add(TextFindings.TooDeep(source.AtOf(first!)));
+            findings.Add(TextFindings.TooDeep(source.AtOf(first)));
             return [];
         }
+        var read = ImmutableArray.CreateBuilder<Inline>(CountFrom(first));
         for (var inline = first; inline is not null; inline = inline.NextSibling)
             Add(inline, read, depth);
-        return read.ToImmutable();
+        return read.DrainToImmutable();
+    }
+
+    private static int CountFrom(MdInline first)
+    {
+        var count = 0;
+        for (var inline = first; inline is not null; inline = inline.NextSibling)
+            count++;
+        return count;
     }
 
     private void Add(MdInline inline, ImmutableArray<Inline>.Builder read, int depth)

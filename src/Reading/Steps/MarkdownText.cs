@@ -54,9 +54,6 @@ internal static class MarkdownText
         return source.At(start, end);
     }
 
-    public static Located<string> TextOf(this SourceText source, MarkdownObject part)
-    {
-        var at = source.AtOf(part);
-        return new Located<string>(at.Text, at);
-    }
+    /// <summary>The words of a bullet without its dash; of a bullet that has none, all of it.</summary>
+    public static Location WordsOf(this SourceText source, ListItemBlock bullet) => source.AtOf(bullet is [ParagraphBlock words, ..] ? words : bullet);
 }

@@ -53,7 +53,7 @@ internal sealed partial class MessageReader(SourceText source, FindingList findi
 
     private Finding? Alert(QuoteBlock quote)
     {
-        if (quote.FirstOrDefault() is not ParagraphBlock head || AlertMarker.Match(source.TextOf(head).Value) is not { Success: true } marker)
+        if (quote.FirstOrDefault() is not ParagraphBlock head || AlertMarker.Match(source.AtOf(head).Text) is not { Success: true } marker)
             return null;
         return MessageFindings.Alert(source.AtOf(head).Part(0, marker.Length), marker.Groups["word"].Value.ToUpperInvariant());
     }
@@ -91,7 +91,7 @@ internal sealed partial class MessageReader(SourceText source, FindingList findi
     /// <summary>Whether the bullet is a fact of the message, right or wrong.</summary>
     private bool IsHazard(ListItemBlock item, ref Located<string>? hazard)
     {
-        if (item.FirstOrDefault() is not ParagraphBlock text || Bullet.Of(source.TextOf(text)) is not { Key: { } key, Value: { } value } bullet)
+        if (item is not [ParagraphBlock text, ..] || Bullet.Of(source.AtOf(text)) is not { Key: { } key, Value: { } value } bullet)
             return false;
         if (key.Value == "hazard")
         {

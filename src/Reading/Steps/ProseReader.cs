@@ -44,8 +44,9 @@ internal sealed class ProseReader(SourceText source, FindingList findings)
     {
         if (item.Count == 0)
             return [];
-        foreach (var deeper in item.Skip(1).Where(b => b is not (LinkReferenceDefinitionGroup or BlankLineBlock)))
-            findings.Add(deeper is HtmlBlock ? TextFindings.RawHtml(source.AtOf(deeper)) : TextFindings.TooDeep(source.AtOf(deeper)));
+        for (var i = 1; i < item.Count; i++)
+            if (item[i] is var deeper and not (LinkReferenceDefinitionGroup or BlankLineBlock))
+                findings.Add(deeper is HtmlBlock ? TextFindings.RawHtml(source.AtOf(deeper)) : TextFindings.TooDeep(source.AtOf(deeper)));
         if (item[0] is ParagraphBlock text)
             return _inlines.Read(text);
         findings.Add(Refuse(item[0], source.AtOf(item[0])));

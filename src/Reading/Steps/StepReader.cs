@@ -14,6 +14,8 @@ namespace Witnessmark.Reading.Steps;
 /// <summary>Reads one item of a numbered list as a step.</summary>
 internal sealed class StepReader(SourceText source, FindingList findings)
 {
+    private const string Stops = ".,;:";
+
     private readonly ProseReader _prose = new(source, findings);
 
     /// <param name="number">The number it prints as.</param>
@@ -23,18 +25,19 @@ internal sealed class StepReader(SourceText source, FindingList findings)
         var written = WrittenNumber(item);
         var (name, text) = NameAndText(item, written);
         var facts = new FactList(FactPlace.Step, findings);
-        var remarks = ImmutableArray.CreateBuilder<ImmutableArray<Inline>>();
-        var blocks = ImmutableArray.CreateBuilder<Block>();
-        foreach (var block in item.Skip(1))
-            switch (block)
+        // most steps have neither
+        var remarks = ImmutableArray.CreateBuilder<ImmutableArray<Inline>>(0);
+        var blocks = ImmutableArray.CreateBuilder<Block>(0);
+        for (var i = 1; i < item.Count; i++)
+            switch (item[i])
             {
-                case ListBlock { IsOrdered: true }:
-                    findings.Add(StepFindings.ListInStep(source.AtOf(block), number));
+                case ListBlock { IsOrdered: true } list:
+                    findings.Add(StepFindings.ListInStep(source.AtOf(list), number));
                     break;
                 case ListBlock bullets:
                     Bullets(bullets, facts, remarks);
                     break;
-                default:
+                case var block:
                     if (_prose.Read(block) is { } prose)
                         blocks.Add(prose);
                     break;
@@ -44,9 +47,10 @@ internal sealed class StepReader(SourceText source, FindingList findings)
 
     public void Bullets(ListBlock list, FactList facts, ImmutableArray<ImmutableArray<Inline>>.Builder remarks)
     {
-        foreach (var item in list.OfType<ListItemBlock>())
+        foreach (var block in list)
         {
-            var bullet = Bullet.Of(item.FirstOrDefault() is ParagraphBlock text ? source.TextOf(text) : new Located<string>("", source.AtOf(item)));
+            var item = (ListItemBlock)block;
+            var bullet = Bullet.Of(source.WordsOf(item));
             // read as prose too: what cannot be printed in a bullet is found there, fact or not
             var words = bullet.IsRemark || !ProseReader.IsPlain(item) ? _prose.Bullet(item) : [];
             if (!bullet.IsRemark)
@@ -68,7 +72,7 @@ internal sealed class StepReader(SourceText source, FindingList findings)
 
     private (Located<string> Name, ImmutableArray<Inline> Text) NameAndText(ListItemBlock item, Located<int> written)
     {
-        if (item.FirstOrDefault() is not ParagraphBlock head)
+        if (item is not [ParagraphBlock head, ..])
         {
             findings.Add(StepFindings.NoName(written, null));
             if (item.FirstOrDefault() is { } block and not ListBlock)
@@ -83,7 +87,7 @@ internal sealed class StepReader(SourceText source, FindingList findings)
             return (name, MessageReader.LeftTrimmed(_prose.Inlines.From(strong.NextSibling)));
         }
         var text = _prose.Inlines.Read(head);
-        var line = source.TextOf(head).Value.Split('\n')[0].Trim();
+        var line = source.AtOf(head).Text.Split('\n')[0].Trim();
         findings.Add(StepFindings.NoName(written, line));
         return (new Located<string>(line, written.At), text);
     }
@@ -91,10 +95,10 @@ internal sealed class StepReader(SourceText source, FindingList findings)
     /// <summary>The bold words without their last stop.</summary>
     private Located<string> NameOf(EmphasisInline strong)
     {
-        var inner = _prose.Inlines.From(strong.FirstChild).Plain();
+        var words = _prose.Inlines.From(strong.FirstChild).Plain().AsSpan().Trim().TrimEnd(Stops);
         var at = source.AtOf(strong);
-        var shown = new Located<string>(at.Text[2..^2], at.Part(2, at.Span.Length - 2)).Trimmed();
-        var stops = shown.Value.Length - shown.Value.TrimEnd('.', ',', ';', ':').Length;
-        return new Located<string>(inner.Trim().TrimEnd('.', ',', ';', ':'), shown.At.Part(0, shown.Value.Length - stops));
+        var shown = at.Part(2, at.Span.Length - 2).Trimmed();
+        shown = shown.Part(0, shown.Signs.TrimEnd(Stops).Length);
+        return new Located<string>(words.ToString(), shown);
     }
 }

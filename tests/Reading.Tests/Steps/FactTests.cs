@@ -15,7 +15,7 @@ public sealed class FactTests
     {
         var findings = new FindingList();
         var place = word.Row().Place.HasFlag(FactPlace.Step) ? FactPlace.Step : FactPlace.Heading;
-        var fact = FactReader.Read(Bullet.Of(Written($"{word.Spelled()}: {FactExamples.Of(word)}")), place, findings);
+        var fact = FactReader.Read(Bullet.Of(Written($"{word.Spelled()}: {FactExamples.Of(word)}").At), place, findings);
         Told.Nothing(findings);
         Assert.Equal(word, fact!.Word);
     }
@@ -50,14 +50,14 @@ public sealed class FactTests
     [Fact]
     public void Text_behind_a_dash_says_what_to_do_then()
     {
-        var fact = FactReader.Read(Bullet.Of(Written("stop-if: oil-temperature = hot - wait until it is below 50 degC")), FactPlace.Step, new FindingList());
+        var fact = FactReader.Read(Bullet.Of(Written("stop-if: oil-temperature = hot - wait until it is below 50 degC").At), FactPlace.Step, new FindingList());
         Assert.Equal("wait until it is below 50 degC", Assert.IsType<ConditionValue>(fact!.Value).Otherwise!.Value.Value);
     }
 
     [Fact]
     public void A_performed_part_is_given_things_at_places()
     {
-        var fact = FactReader.Read(Bullet.Of(Written("perform: WB-60 part tighten group = cooling-clamps at A, wrench = TW-100")), FactPlace.Step, new FindingList());
+        var fact = FactReader.Read(Bullet.Of(Written("perform: WB-60 part tighten group = cooling-clamps at A, wrench = TW-100").At), FactPlace.Step, new FindingList());
         var perform = Assert.IsType<PerformValue>(fact!.Value);
         Assert.Equal(("WB-60", "tighten"), (perform.Procedure.Value, perform.Part!.Value.Value));
         Assert.Equal([("group", "cooling-clamps", "A"), ("wrench", "TW-100", null)], perform.Arguments.Select(a => (a.Name.Value, a.Value.Value, a.AtPlace?.Value)));
