@@ -7,6 +7,8 @@ using YamlDotNet.Core;
 // `check` over generated procedures, beside the bare cost of the two parsers on the same text, in alternating rounds. Two ratios:
 // of wall time, where check may use all cores and the parsers have one, as a person waits for it; and of processor time, where
 // all cores count, which is what the work itself costs. The median of the ratios holds when the machine's speed drifts.
+const int WarmUp = 8;
+const int Rounds = 9;
 var count = args is [var n, ..] ? int.Parse(n) : 1000;
 var workshop = Generated.Workshop(count);
 var texts = workshop.Where(f => f.Path.EndsWith(".md", StringComparison.Ordinal)).Select(f => System.Text.Encoding.UTF8.GetString(f.Bytes.Span)).ToList();
@@ -19,12 +21,13 @@ foreach (var finding in bench.Findings.Take(5))
 
 var wall = new List<double>();
 var cpu = new List<double>();
-for (var round = 0; round < 9; round++)
+for (var round = 0; round < WarmUp + Rounds; round++)
 {
     var parsers = Time(() => Parsers(texts));
     var check = Time(() => Pipeline.Check(workshop));
     Console.WriteLine($"round {round}: parsers {parsers}, check {check}");
-    if (round < 2) // these warm up
+    // until the hot path has been compiled for good
+    if (round < WarmUp)
         continue;
     wall.Add(check.Wall / parsers.Wall);
     cpu.Add(check.Cpu / parsers.Cpu);
