@@ -41,34 +41,33 @@ internal static class Words
         "ok vale sí si listo lista bien hecho hecha correcto correcta todo está es");
 
     /// <summary>Beginnings of words that say what happens to people or to the machine, or to what part of somebody.</summary>
-    public static readonly string[] HarmEnglish =
-    [
-        "crush", "burn", "kill", "death", "die", "dead", "fatal", "injur", "hurt", "harm", "wound", "cut", "sever", "pinch", "trap", "nip",
-        "break", "broke", "crack", "tear", "torn", "ruin", "damag", "destroy", "wreck", "seize", "score", "leak", "scald", "blind", "eye",
-        "poison", "choke", "suffocat", "drown", "electrocut", "shock", "strike", "struck", "hit", "explod", "explos", "burst", "fire", "ignit",
-        "amputat", "hands", "finger", "foot", "feet", "skin", "legs", "lose", "loss", "lost", "bruis", "strip", "bend", "bent", "shear", "overheat", "fail", "pierc", "inject", "spoil", "jam",
-    ];
-
-    public static readonly string[] HarmSpanish =
-    [
-        "aplast", "quem", "mat", "muert", "mor", "fatal", "lesi", "herid", "her", "dañ", "cort", "amput", "atrap", "pellizc", "romp", "rot",
-        "rasg", "destru", "arruin", "griet", "fug", "escald", "cieg", "ojo", "envenen", "asfix", "ahog", "electrocut", "golpe", "explo",
-        "manos", "dedo", "pies", "piel", "brazo", "pierna", "revent", "incend", "fuego", "perd", "pérdida", "dobl", "ciz", "sobrecal", "fall", "inyec", "atasc", "agarrot",
-    ];
+    public static readonly WordList Harm = new(
+        """
+        crush burn kill death die dead fatal injur hurt harm wound cut sever pinch trap nip
+        break broke crack tear torn ruin damag destroy wreck seize score leak scald blind eye
+        poison choke suffocat drown electrocut shock strike struck hit explod explos burst fire ignit
+        amputat hands finger foot feet skin legs lose loss lost bruis strip bend bent shear overheat fail pierc inject spoil jam
+        """,
+        """
+        aplast quem mat muert mor fatal lesi herid her dañ cort amput atrap pellizc romp rot
+        rasg destru arruin griet fug escald cieg ojo envenen asfix ahog electrocut golpe explo
+        manos dedo pies piel brazo pierna revent incend fuego perd pérdida dobl ciz sobrecal fall inyec atasc agarrot
+        """);
 
     /// <summary>Words that turn a step into another one and look much the same on oily paper, each with the mark of its set.</summary>
-    public static readonly FrozenDictionary<string, string> OppositesEnglish = Sets(
+    public static readonly FrozenDictionary<string, string>.AlternateLookup<ReadOnlySpan<char>> OppositesEnglish = Sets(
         "left right", "front rear back", "in out", "on off", "up down", "before after", "first second third last next", "clockwise anticlockwise counterclockwise",
         "upper lower", "top bottom", "inner outer", "inside outside", "open close", "tighten loosen", "with without", "lock unlock",
         "connect disconnect", "raise lower", "fit remove", "install remove", "high low", "full empty", "hot cold");
 
-    public static readonly FrozenDictionary<string, string> OppositesSpanish = Sets(
+    public static readonly FrozenDictionary<string, string>.AlternateLookup<ReadOnlySpan<char>> OppositesSpanish = Sets(
         "izquierda derecha", "izquierdo derecho", "delantera trasera", "delantero trasero", "antes después", "primero segundo último", "primera segunda última",
         "superior inferior", "arriba abajo", "interior exterior", "dentro fuera", "abra cierre", "abrir cerrar", "apriete afloje", "apretar aflojar",
         "con sin", "conecte desconecte", "conectar desconectar", "horario antihorario", "monte desmonte", "suba baje", "alto bajo", "alta baja");
 
-    private static FrozenDictionary<string, string> Sets(params string[] sets) => sets
+    private static FrozenDictionary<string, string>.AlternateLookup<ReadOnlySpan<char>> Sets(params string[] sets) => sets
         .SelectMany((set, number) => set.Split(' ').Select(word => (word, mark: $"<{number}>")))
         .DistinctBy(w => w.word)
-        .ToFrozenDictionary(w => w.word, w => w.mark, StringComparer.Ordinal);
+        .ToFrozenDictionary(w => w.word, w => w.mark, StringComparer.OrdinalIgnoreCase)
+        .GetAlternateLookup<ReadOnlySpan<char>>();
 }

@@ -11,15 +11,13 @@ public sealed class MessageWithoutConsequence : IProcedureRule
 
     public static void Check(Scope scope, FindingList findings)
     {
-        var harm = scope.IsSpanish() ? Words.HarmSpanish : Words.HarmEnglish;
         foreach (var message in scope.Procedure.Messages())
         {
             // no words at all: said by the reader
             if (string.IsNullOrWhiteSpace(message.Nature.Value))
                 continue;
-            var words = message.Nature.Value.Words().Concat(message.Rest.Plain().Words());
             // a word of harm
-            if (words.Any(w => harm.Any(h => w.StartsWith(h, StringComparison.Ordinal))))
+            if (NamesHarm(message.Nature.Value, scope) || NamesHarm(message.Rest.Plain(), scope))
                 continue;
             findings.Add(
                 Info,
@@ -28,5 +26,13 @@ public sealed class MessageWithoutConsequence : IProcedureRule
                 "“Moving piston” is news to nobody. “Crushes fingers” is what stops a hand.",
                 "Say what happens to people or to the machine: crushes, burns, cuts, ruins the plates.");
         }
+    }
+
+    private static bool NamesHarm(string text, Scope scope)
+    {
+        foreach (var word in text.Words())
+            if (Words.Harm.HasBeginningOf(word, scope))
+                return true;
+        return false;
     }
 }

@@ -19,9 +19,8 @@ public sealed class AnswerWithoutValue : IProcedureRule
             // a place to fill in
             if (spoken.Blanks > 0)
                 continue;
-            var words = spoken.Text.Value.Words();
             // it says what was seen
-            if (words.Length == 0 || !words.All(w => Words.Empty.Has(w, scope)))
+            if (!SaysNothing(spoken.Text.Value, scope))
                 continue;
             findings.Add(
                 Info,
@@ -30,5 +29,18 @@ public sealed class AnswerWithoutValue : IProcedureRule
                 "“OK” comes by itself after the tenth step. A number, a place or where the hands are can be said only by somebody who has looked.",
                 "Ask for what is seen, with ___ where a value belongs: `left over ___`, `clear, both hands on the rim`.");
         }
+    }
+
+    private static bool SaysNothing(string answer, Scope scope)
+    {
+        var words = answer.Words();
+        // no words are no answer at all
+        if (!words.MoveNext())
+            return false;
+        do
+            if (!Words.Empty.Has(words.Current, scope))
+                return false;
+        while (words.MoveNext());
+        return true;
     }
 }

@@ -12,10 +12,10 @@ public sealed class StepNameForbids : IProcedureRule
 
     public static void Check(Scope scope, FindingList findings)
     {
-        foreach (var (step, words) in scope.Procedure.StepNames())
+        foreach (var step in scope.Procedure.Steps)
         {
             // something to do
-            if (!Forbids(words, scope))
+            if (!Forbids(step.Name.Value, scope))
                 continue;
             findings.Add(
                 Info,
@@ -26,10 +26,10 @@ public sealed class StepNameForbids : IProcedureRule
         }
     }
 
-    private static bool Forbids(string[] words, Scope scope) => words switch
+    private static bool Forbids(string name, Scope scope)
     {
-        ["do", "not", ..] => true,
-        [var first, ..] => Words.Forbidding.Has(first, scope),
-        _ => false,
-    };
+        var words = name.Words();
+        var first = words.Next();
+        return Words.Forbidding.Has(first, scope) || (first.IsWord("do") && words.Next().IsWord("not"));
+    }
 }

@@ -1,3 +1,4 @@
+using System.Buffers;
 using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
@@ -9,14 +10,14 @@ public sealed class StepNameNoOrder : IProcedureRule
 {
     public static RuleInfo Info { get; } = new("step-name-no-order", "Steps", Severity.Query);
 
+    private static readonly SearchValues<char> Vowels = SearchValues.Create("aeiouyáéíóúAEIOUYÁÉÍÓÚ");
+
     public static void Check(Scope scope, FindingList findings)
     {
-        foreach (var (step, words) in scope.Procedure.StepNames())
+        foreach (var step in scope.Procedure.Steps)
         {
-            // no words: the reader speaks of that
-            if (words is not [var first, ..])
-                continue;
-            // an order, or at least nothing that is certainly none
+            var first = step.Name.Value.Words().Next();
+            // an order, or at least nothing that is certainly none; where there are no words the reader says so
             if (!Words.NotAnOrder.Has(first, scope) && !IsGoingOn(first, scope))
                 continue;
             findings.Add(
@@ -29,11 +30,11 @@ public sealed class StepNameNoOrder : IProcedureRule
     }
 
     /// <summary>"Fitting the ring". Bring, swing, sling have no vowel before their -ing and are orders.</summary>
-    private static bool IsGoingOn(string word, Scope scope)
-    {
-        string[] endings = scope.IsSpanish() ? ["ando", "iendo", "yendo"] : ["ing"];
-        return endings.Any(e => word.EndsWith(e, StringComparison.Ordinal) && word[..^e.Length].Any(IsVowel));
-    }
+    private static bool IsGoingOn(ReadOnlySpan<char> word, Scope scope) =>
+        scope.IsSpanish()
+            ? HasEnding(word, "ando") || HasEnding(word, "iendo") || HasEnding(word, "yendo")
+            : HasEnding(word, "ing");
 
-    private static bool IsVowel(char letter) => "aeiouyáéíóú".Contains(letter, StringComparison.Ordinal);
+    private static bool HasEnding(ReadOnlySpan<char> word, string ending) =>
+        word.EndsWith(ending, StringComparison.OrdinalIgnoreCase) && word[..^ending.Length].ContainsAny(Vowels);
 }

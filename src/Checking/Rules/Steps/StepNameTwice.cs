@@ -1,3 +1,4 @@
+using System.Text;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Wording;
@@ -11,10 +12,29 @@ public sealed class StepNameTwice : IProcedureRule
 
     public static void Check(Scope scope, FindingList findings)
     {
+        var names = new HashSet<Step>(new SameName());
         foreach (var section in scope.Procedure.Parts.SelectMany(p => p.Sections))
-            foreach (var alike in section.Steps.GroupBy(s => s.Slug, StringComparer.Ordinal))
-                foreach (var step in alike.Skip(1))
-                    Report(scope.Procedure, alike.First(), step, findings);
+        {
+            names.Clear();
+            foreach (var step in section.Steps)
+                if (!names.Add(step) && names.TryGetValue(step, out var first))
+                    Report(scope.Procedure, first, step, findings);
+        }
+    }
+
+    /// <summary>Letters and digits make the name, as in a slug. The slugs themselves are made only for names with the same ones.</summary>
+    private sealed class SameName : IEqualityComparer<Step>
+    {
+        public bool Equals(Step? one, Step? other) => one?.Slug == other?.Slug;
+
+        public int GetHashCode(Step step)
+        {
+            var hash = 0;
+            foreach (var c in step.Name.Value.Normalize(NormalizationForm.FormC))
+                if (char.IsLetterOrDigit(c))
+                    hash = (hash * 31) + char.ToLowerInvariant(c);
+            return hash;
+        }
     }
 
     private static void Report(Procedure procedure, Step first, Step second, FindingList findings) =>

@@ -12,28 +12,25 @@ public sealed class StepNamesOneWordApart : IProcedureRule
 
     public static void Check(Scope scope, FindingList findings)
     {
-        var alike = scope.Procedure.StepNames().Where(n => n.Words.Length > 1).GroupBy(n => Folded(n.Words, scope), StringComparer.Ordinal);
-        foreach (var group in alike)
-            foreach (var (step, words) in group.Skip(1))
-            {
-                var first = group.First();
-                // the same name in two sections is one step done twice
-                if (first.Words.SequenceEqual(words))
-                    continue;
-                // the difference already comes first
-                if (first.Words[0] != words[0])
-                    continue;
-                Report(scope.Procedure, first.Step, step, Difference(first.Words, words), findings);
-            }
-    }
-
-    /// <summary>The name with its opposites folded into one and its negations left out.</summary>
-    private static string Folded(string[] words, Scope scope)
-    {
-        var sets = scope.IsSpanish() ? Words.OppositesSpanish : Words.OppositesEnglish;
-        return string.Join(' ', words
-            .Where((w, i) => i == 0 || !(Words.Forbidding.Has(w, scope) || w == "do"))
-            .Select(w => sets.GetValueOrDefault(w, w)));
+        var names = new HashSet<Step>(new FoldedName(scope));
+        foreach (var step in scope.Procedure.Steps)
+        {
+            var words = step.Name.Value.Words();
+            // a single word has no small one beside it
+            if (!words.MoveNext() || !words.MoveNext())
+                continue;
+            // no name before it is like it
+            if (names.Add(step) || !names.TryGetValue(step, out var first))
+                continue;
+            var (one, other) = (first.Name.Value.WordsInLowerCase(), step.Name.Value.WordsInLowerCase());
+            // the same name in two sections is one step done twice
+            if (one.SequenceEqual(other))
+                continue;
+            // the difference already comes first
+            if (one[0] != other[0])
+                continue;
+            Report(scope.Procedure, first, step, Difference(one, other), findings);
+        }
     }
 
     private static string Difference(string[] first, string[] second)
