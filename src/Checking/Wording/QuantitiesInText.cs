@@ -1,5 +1,9 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
 using System.Globalization;
+using System.Text;
 using Witnessmark.Language.Quantities;
+using Witnessmark.Language.Text;
 
 namespace Witnessmark.Checking.Wording;
 
@@ -17,67 +21,95 @@ internal static class QuantitiesInText
 
     private static readonly int LongestUnit = UnitTable.Spellings.Max(s => s.Length);
 
-    public static IEnumerable<FoundQuantity> Find(string text) => text.AsSpan().ContainsAnyInRange('0', '9') ? WithUnits(text) : [];
+    private static readonly FrozenSet<string>.AlternateLookup<ReadOnlySpan<char>> UnitBeginnings = UnitTable.Spellings
+        .Select(s => Beginning(s).ToString()).ToFrozenSet(StringComparer.Ordinal).GetAlternateLookup<ReadOnlySpan<char>>();
 
-    private static IEnumerable<FoundQuantity> WithUnits(string text)
+    private static readonly NumberFormatInfo WithComma = new() { NumberDecimalSeparator = "," };
+
+    public static ImmutableArray<FoundQuantity> Find(ReadOnlySpan<char> text)
     {
-        FoundNumber? before = null;
-        foreach (var number in Numbers(text))
+        // most texts have none
+        List<FoundQuantity>? found = null;
+        TextSpan? before = null;
+        var at = 0;
+        while (NextNumber(text, at) is { } number)
         {
-            if (UnitAt(text, number.End) is var (unit, end))
+            if (UnitAt(text, number.End) is var (unit, end) && Value(text, number) is { } value)
             {
-                if (before is { } low && Joins(text[low.End..number.Start]))
-                    yield return new FoundQuantity(new Quantity(low.Value, unit), low.Start, end);
-                yield return new FoundQuantity(new Quantity(number.Value, unit), number.Start, end);
+                found ??= [];
+                if (before is { } low && Joins(text[low.End..number.Start]) && Value(text, low) is { } least)
+                    found.Add(new FoundQuantity(new Quantity(least, unit), low.Start, end));
+                found.Add(new FoundQuantity(new Quantity(value, unit), number.Start, end));
             }
             before = number;
+            at = number.End;
         }
+        return found is null ? [] : [.. found];
     }
 
-    private readonly record struct FoundNumber(decimal Value, int Start, int End);
-
-    private static IEnumerable<FoundNumber> Numbers(string text)
+    /// <summary>The next number that is no part of a word.</summary>
+    private static TextSpan? NextNumber(ReadOnlySpan<char> text, int from)
     {
-        for (var i = 0; i < text.Length; i++)
+        while (text[from..].IndexOfAnyInRange('0', '9') is var ahead and >= 0)
         {
-            if (!char.IsAsciiDigit(text[i]))
-                continue;
-            var end = i;
+            var start = from + ahead;
+            var end = start;
             while (end < text.Length && (char.IsAsciiDigit(text[end]) || IsPoint(text, end)))
                 end++;
-            var alone = i == 0 || !(char.IsLetterOrDigit(text[i - 1]) || text[i - 1] is '_');
-            if (alone && Value(text[i..end]) is { } value)
-                yield return new FoundNumber(value, i, end);
-            i = end;
+            if (start == 0 || !(char.IsLetterOrDigit(text[start - 1]) || text[start - 1] is '_'))
+                return new TextSpan(start, end);
+            from = end;
         }
+        return null;
     }
 
-    private static bool IsPoint(string text, int at) => text[at] is '.' or ',' && at + 1 < text.Length && char.IsAsciiDigit(text[at + 1]);
+    private static bool IsPoint(ReadOnlySpan<char> text, int at) =>
+        text[at] is '.' or ',' && at + 1 < text.Length && char.IsAsciiDigit(text[at + 1]);
 
-    private static decimal? Value(string written) =>
-        decimal.TryParse(written.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && value < Most
-            ? value
-            : null;
+    private static decimal? Value(ReadOnlySpan<char> text, TextSpan number)
+    {
+        var written = text[number.Start..number.End];
+        var format = written.Contains(',') ? WithComma : NumberFormatInfo.InvariantInfo;
+        return decimal.TryParse(written, NumberStyles.AllowDecimalPoint, format, out var value) && value < Most ? value : null;
+    }
 
-    private static (Unit Unit, int End)? UnitAt(string text, int at)
+    private static (Unit Unit, int End)? UnitAt(ReadOnlySpan<char> text, int at)
     {
         var start = at;
         while (start < text.Length && text[start] is ' ' or '\u00A0' or '\u202F')
             start++;
+        if (!MayBeUnit(text[start..]))
+            return null;
         for (var length = Math.Min(LongestUnit, text.Length - start); length > 0; length--)
         {
             var end = start + length;
             if (end < text.Length && char.IsLetterOrDigit(text[end]) && char.IsLetterOrDigit(text[end - 1]))
                 continue;
-            if (UnitTable.Find(text.AsSpan(start, length)) is { } unit && !IsWord(text, start, end))
+            if (UnitTable.Find(text.Slice(start, length)) is { } unit && !IsWord(text, start, end))
                 return (unit, end);
         }
         return null;
     }
 
+    /// <summary>Whether the first word is the first of a spelling. Signs outside ASCII may be others that look alike, so they may be any.</summary>
+    private static bool MayBeUnit(ReadOnlySpan<char> text)
+    {
+        var beginning = Beginning(text.TrimStart());
+        return !Ascii.IsValid(beginning) || UnitBeginnings.Contains(beginning);
+    }
+
+    /// <summary>The letters that a text begins with, or its first sign.</summary>
+    private static ReadOnlySpan<char> Beginning(ReadOnlySpan<char> text)
+    {
+        var length = 0;
+        while (length < text.Length && char.IsLetter(text[length]))
+            length++;
+        return text[..Math.Min(Math.Max(length, 1), text.Length)];
+    }
+
     /// <summary>"in" and single letters are units only when the sentence does not run on with them as words.</summary>
-    private static bool IsWord(string text, int start, int end) =>
+    private static bool IsWord(ReadOnlySpan<char> text, int start, int end) =>
         text[start..end] is "in" or "C" or "F" or "'" or "\"" && end + 1 < text.Length && char.IsLetter(text[end + 1]);
 
-    private static bool Joins(string between) => between.Trim() is "to" or "±" or "–" or "-" or "to below" or "and" or "a" or "hasta";
+    private static bool Joins(ReadOnlySpan<char> between) => between.Trim() is "to" or "±" or "–" or "-" or "to below" or "and" or "a" or "hasta";
 }

@@ -5,21 +5,23 @@ using Witnessmark.Language.Text;
 namespace Witnessmark.Checking.Wording;
 
 /// <summary>Written words without their Markdown, that still know where each letter stands.</summary>
-internal sealed class WrittenText
+internal readonly struct WrittenText
 {
-    private readonly ImmutableArray<Inline> _text;
+    private readonly ImmutableArray<Inline> _inlines;
+    private readonly Location _at;
 
-    private WrittenText(ImmutableArray<Inline> text)
+    private WrittenText(string text, ImmutableArray<Inline> inlines, Location at)
     {
-        _text = text;
-        Text = text.Plain();
+        Text = text;
+        _inlines = inlines;
+        _at = at;
     }
 
     public string Text { get; }
 
-    public static WrittenText Of(Located<string> text) => new([new PlainText(text.Value, text.At)]);
+    public static WrittenText Of(Located<string> text) => new(text.Value, [], text.At);
 
-    public static WrittenText Of(ImmutableArray<Inline> text) => new(text);
+    public static WrittenText Of(ImmutableArray<Inline> text) => new(text.Plain(), text, default);
 
     /// <summary>Where a part of the text stands; the whole run when signs were taken out of it.</summary>
     public Location Place(int start, int end)
@@ -37,9 +39,11 @@ internal sealed class WrittenText
     /// <summary>The words piece by piece, each with where it begins in the text. Only findings ask for them.</summary>
     private List<(int Start, string Text, Location At)> Runs()
     {
+        if (_inlines.IsEmpty)
+            return [(0, Text, _at)];
         var runs = new List<(int, string, Location)>();
         var start = 0;
-        foreach (var (words, at) in _text.SelectMany(Leaves))
+        foreach (var (words, at) in _inlines.SelectMany(Leaves))
         {
             runs.Add((start, words, at));
             start += words.Length;

@@ -10,48 +10,73 @@ internal static class WrittenTexts
     private static readonly Once<Procedure, ImmutableArray<SafetyMessage>> InProcedure =
         new(p => [.. p.Parts.SelectMany(part => part.Sections).SelectMany(s => s.Messages.Concat(s.Steps.SelectMany(t => t.Messages)))]);
 
-    public static IEnumerable<WrittenText> Of(Procedure procedure)
+    public static void Read(Procedure procedure, Action<WrittenText> read)
     {
-        foreach (var text in Of(procedure.Introduction))
-            yield return text;
+        Read(procedure.Introduction, read);
         foreach (var part in procedure.Parts)
-            foreach (var text in Of(part.Prose).Concat(part.Sections.SelectMany(Of)))
-                yield return text;
+        {
+            Read(part.Prose, read);
+            foreach (var section in part.Sections)
+                Read(section, read);
+        }
     }
 
-    public static IEnumerable<WrittenText> Of(Step step)
+    public static void Read(Step step, Action<WrittenText> read)
     {
-        yield return WrittenText.Of(step.Name);
-        yield return WrittenText.Of(step.Text);
-        foreach (var remark in step.Remarks)
-            yield return WrittenText.Of(remark);
-        foreach (var text in Of(step.Blocks))
-            yield return text;
+        read(WrittenText.Of(step.Name));
+        read(WrittenText.Of(step.Text));
+        Read(step.Remarks, read);
+        Read(step.Blocks, read);
         foreach (var fact in step.Facts)
             if (Spoken(fact) is { } spoken)
-                yield return WrittenText.Of(spoken);
+                read(WrittenText.Of(spoken));
     }
 
-    public static IEnumerable<WrittenText> Of(SafetyMessage message) =>
-        [WrittenText.Of(message.Nature), WrittenText.Of(message.Rest), .. message.Avoid.Select(WrittenText.Of)];
+    public static void Read(SafetyMessage message, Action<WrittenText> read)
+    {
+        read(WrittenText.Of(message.Nature));
+        ReadBehindNature(message, read);
+    }
 
-    /// <summary>Every message with the section that it stands in.</summary>
+    /// <summary>What stands behind the bold words of a message.</summary>
+    public static void ReadBehindNature(SafetyMessage message, Action<WrittenText> read)
+    {
+        read(WrittenText.Of(message.Rest));
+        Read(message.Avoid, read);
+    }
+
+    /// <summary>Every message, in the order written.</summary>
     public static ImmutableArray<SafetyMessage> Messages(this Procedure procedure) => InProcedure.Of(procedure);
 
-    private static IEnumerable<WrittenText> Of(Section section) =>
-    [
-        .. section.Messages.SelectMany(Of),
-        .. Of(section.Prose),
-        .. section.Steps.SelectMany(s => s.Messages.SelectMany(Of).Concat(Of(s))),
-    ];
-
-    private static IEnumerable<WrittenText> Of(ImmutableArray<Block> blocks) => blocks.IsEmpty ? [] : blocks.SelectMany(b => b switch
+    private static void Read(Section section, Action<WrittenText> read)
     {
-        Paragraph p => [WrittenText.Of(p.Text)],
-        BulletList l => l.Bullets.Select(WrittenText.Of),
-        TextTable t => t.Head.Concat(t.Rows.SelectMany(r => r)).Select(WrittenText.Of),
-        _ => [],
-    });
+        foreach (var message in section.Messages)
+            Read(message, read);
+        Read(section.Prose, read);
+        foreach (var step in section.Steps)
+        {
+            foreach (var message in step.Messages)
+                Read(message, read);
+            Read(step, read);
+        }
+    }
+
+    private static void Read(ImmutableArray<Block> blocks, Action<WrittenText> read)
+    {
+        foreach (var block in blocks)
+            if (block is Paragraph paragraph)
+                read(WrittenText.Of(paragraph.Text));
+            else if (block is BulletList list)
+                Read(list.Bullets, read);
+            else if (block is TextTable table)
+                Read([.. table.Head, .. table.Rows.SelectMany(r => r)], read);
+    }
+
+    private static void Read(ImmutableArray<ImmutableArray<Inline>> texts, Action<WrittenText> read)
+    {
+        foreach (var text in texts)
+            read(WrittenText.Of(text));
+    }
 
     private static Located<string>? Spoken(Fact fact) => fact.Value switch
     {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Quantities;
 using Witnessmark.Language.Text;
 
 namespace Witnessmark.Checking.Rules.Messages;
@@ -11,45 +12,56 @@ public sealed class NumberOnlyInMessage : IProcedureRule
 {
     public static RuleInfo Info { get; } = new("number-only-in-message", "Messages", Severity.Fault);
 
-    private static readonly Once<DataNode, ImmutableArray<FoundQuantity>> InSheet = new(n => [.. Texts(n).SelectMany(QuantitiesInText.Find)]);
+    private static readonly Once<DataNode, ImmutableArray<FoundQuantity>> InSheet = new(n => [.. Texts(n).SelectMany(t => QuantitiesInText.Find(t))]);
 
-    private static readonly Once<Procedure, ImmutableArray<FoundQuantity>> InSteps = new(p => [.. Texts(p).SelectMany(QuantitiesInText.Find)]);
+    private static readonly Once<Procedure, ImmutableArray<FoundQuantity>> InSteps = new(Said);
 
     public static void Check(Scope scope, FindingList findings)
     {
-        foreach (var text in scope.Procedure.Messages().SelectMany(WrittenTexts.Of))
-            foreach (var number in QuantitiesInText.Find(text.Text))
-            {
-                // torque-in-prose says it
-                if (number.Quantity.Unit.Kind == "torque")
-                    continue;
-                // the sheet, a limit or a step says it too
-                if (Said(scope).Any(s => s.Quantity.Unit.SameKindAs(number.Quantity.Unit) && s.Quantity.CompareTo(number.Quantity) == 0))
-                    continue;
-                findings.Add(
-                    Info,
-                    text.Place(number.Start, number.End),
-                    $"{text.Text[number.Start..number.End]} is said in this message and nowhere else.",
-                    "A limit that lives in a message is measured by nobody and signed by nobody, and a change in the data sheet passes it by.",
-                    "Write it where it belongs: as a reading, a zone or a limit in the data sheet, or in the step that keeps it.");
-            }
+        foreach (var message in scope.Procedure.Messages())
+            WrittenTexts.Read(message, text => Check(text, scope, findings));
     }
 
-    private static IEnumerable<FoundQuantity> Said(Scope scope) => Sheets(scope).SelectMany(n => InSheet.Of(n)).Concat(InSteps.Of(scope.Procedure));
+    private static void Check(WrittenText text, Scope scope, FindingList findings)
+    {
+        foreach (var number in QuantitiesInText.Find(text.Text))
+        {
+            // torque-in-prose says it
+            if (number.Quantity.Unit.Kind == "torque")
+                continue;
+            // a limit, the sheet or a step says it too
+            if (InSheets(scope, number.Quantity) || Has(InSteps.Of(scope.Procedure), number.Quantity))
+                continue;
+            findings.Add(
+                Info,
+                text.Place(number.Start, number.End),
+                $"{text.Text[number.Start..number.End]} is said in this message and nowhere else.",
+                "A limit that lives in a message is measured by nobody and signed by nobody, and a change in the data sheet passes it by.",
+                "Write it where it belongs: as a reading, a zone or a limit in the data sheet, or in the step that keeps it.");
+        }
+    }
 
-    private static IEnumerable<DataNode> Sheets(Scope scope) =>
-    [
-        scope.Procedure.Node,
-        .. scope.Machine is { } machine ? [machine.Node] : ImmutableArray<DataNode>.Empty,
-        .. scope.ToolLists.Select(t => t.Node),
-        scope.Library.Workshop.Node,
-    ];
+    /// <summary>What many procedures share is read once; most numbers stand there.</summary>
+    private static bool InSheets(Scope scope, Quantity number) =>
+        Has(InSheet.Of(scope.Library.Workshop.Node), number)
+        || (scope.Machine is { } machine && Has(InSheet.Of(machine.Node), number))
+        || scope.ToolLists.Any(t => Has(InSheet.Of(t.Node), number))
+        || Has(InSheet.Of(scope.Procedure.Node), number);
 
-    private static IEnumerable<string> Texts(Procedure procedure) =>
-    [
-        .. procedure.Steps.SelectMany(WrittenTexts.Of).Select(t => t.Text),
-        .. procedure.StepFacts().Select(f => f.Fact.Text.Value),
-    ];
+    private static bool Has(ImmutableArray<FoundQuantity> said, Quantity number) =>
+        said.Any(s => s.Quantity.Unit.SameKindAs(number.Unit) && s.Quantity.CompareTo(number) == 0);
+
+    private static ImmutableArray<FoundQuantity> Said(Procedure procedure)
+    {
+        var said = ImmutableArray.CreateBuilder<FoundQuantity>();
+        foreach (var step in procedure.Steps)
+        {
+            WrittenTexts.Read(step, text => said.AddRange(QuantitiesInText.Find(text.Text)));
+            foreach (var fact in step.Facts)
+                said.AddRange(QuantitiesInText.Find(fact.Text.Value));
+        }
+        return said.ToImmutable();
+    }
 
     private static IEnumerable<string> Texts(DataNode node) => node switch
     {

@@ -9,22 +9,21 @@ public sealed class TorqueInProse : IProcedureRule
 {
     public static RuleInfo Info { get; } = new("torque-in-prose", "Steps", Severity.Fault);
 
-    public static void Check(Scope scope, FindingList findings)
+    public static void Check(Scope scope, FindingList findings) => WrittenTexts.Read(scope.Procedure, text => Check(text, scope, findings));
+
+    private static void Check(WrittenText text, Scope scope, FindingList findings)
     {
-        foreach (var text in WrittenTexts.Of(scope.Procedure))
-        {
-            var torques = QuantitiesInText.Find(text.Text).Where(q => q.Quantity.Unit.Kind == "torque").ToList();
-            // no torque in these words
-            if (torques.Count == 0)
-                continue;
-            var (start, end) = (torques.Min(t => t.Start), torques.Where(t => t.Start <= torques[0].End).Max(t => t.End));
-            findings.Add(
-                Info,
-                text.Place(start, end),
-                $"{text.Text[start..end]} stands in the words of {scope.Procedure.Id.Value}. {Known(scope, torques[0])}",
-                "A torque belongs to the data sheet and is written once. When it is changed there, this line keeps the old one, and somebody dials it.",
-                "Take the number out of the words. `tighten:` with the name of the group prints torque, passes and wrench setting in this place.");
-        }
+        var torques = QuantitiesInText.Find(text.Text).RemoveAll(q => q.Quantity.Unit.Kind != "torque");
+        // no torque in these words
+        if (torques.IsEmpty)
+            return;
+        var (start, end) = (torques.Min(t => t.Start), torques.Where(t => t.Start <= torques[0].End).Max(t => t.End));
+        findings.Add(
+            Info,
+            text.Place(start, end),
+            $"{text.Text[start..end]} stands in the words of {scope.Procedure.Id.Value}. {Known(scope, torques[0])}",
+            "A torque belongs to the data sheet and is written once. When it is changed there, this line keeps the old one, and somebody dials it.",
+            "Take the number out of the words. `tighten:` with the name of the group prints torque, passes and wrench setting in this place.");
     }
 
     private static string Known(Scope scope, FoundQuantity torque)
