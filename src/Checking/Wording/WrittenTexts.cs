@@ -7,8 +7,7 @@ namespace Witnessmark.Checking.Wording;
 /// <summary>All that people read in a procedure, piece by piece.</summary>
 internal static class WrittenTexts
 {
-    private static readonly Once<Procedure, ImmutableArray<SafetyMessage>> InProcedure =
-        new(p => [.. p.Parts.SelectMany(part => part.Sections).SelectMany(s => s.Messages.Concat(s.Steps.SelectMany(t => t.Messages)))]);
+    private static readonly Once<Procedure, ImmutableArray<SafetyMessage>> InProcedure = new(p => [.. FindMessages(p)]);
 
     public static void Read(Procedure procedure, Action<WrittenText> read)
     {
@@ -47,6 +46,18 @@ internal static class WrittenTexts
 
     /// <summary>Every message, in the order written.</summary>
     public static ImmutableArray<SafetyMessage> Messages(this Procedure procedure) => InProcedure.Of(procedure);
+
+    private static IEnumerable<SafetyMessage> FindMessages(Procedure procedure)
+    {
+        foreach (var section in procedure.Parts.SelectMany(p => p.Sections))
+        {
+            foreach (var message in section.Messages)
+                yield return message;
+            foreach (var step in section.Steps)
+                foreach (var message in step.Messages)
+                    yield return message;
+        }
+    }
 
     private static void Read(Section section, Action<WrittenText> read)
     {

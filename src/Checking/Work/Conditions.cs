@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Witnessmark.Language.Model;
 
 namespace Witnessmark.Checking.Work;
@@ -6,14 +5,26 @@ namespace Witnessmark.Checking.Work;
 /// <summary>Where a procedure asks for something.</summary>
 internal static class Conditions
 {
-    private static readonly Once<Procedure, ImmutableArray<Fact>> Written =
-        new(p => [.. p.Parts.SelectMany(part => part.Facts.Concat(part.Sections.SelectMany(s => s.Facts.Concat(s.Steps.SelectMany(t => t.Facts)))))]);
-
     private static readonly Once<Procedure, HashSet<string>> AskedFor =
         new(p => p.AllFacts().SelectMany(States).Select(c => c.Thing.Value).ToHashSet(StringComparer.Ordinal));
 
     /// <summary>Every fact, of headings and of steps, in the order written.</summary>
-    public static ImmutableArray<Fact> AllFacts(this Procedure procedure) => Written.Of(procedure);
+    public static IEnumerable<Fact> AllFacts(this Procedure procedure)
+    {
+        foreach (var part in procedure.Parts)
+        {
+            foreach (var fact in part.Facts)
+                yield return fact;
+            foreach (var section in part.Sections)
+            {
+                foreach (var fact in section.Facts)
+                    yield return fact;
+                foreach (var step in section.Steps)
+                    foreach (var fact in step.Facts)
+                        yield return fact;
+            }
+        }
+    }
 
     /// <summary>Names of all things that a condition of the procedure asks for.</summary>
     public static IReadOnlySet<string> ThingsAskedFor(this Procedure procedure) => AskedFor.Of(procedure);

@@ -22,16 +22,28 @@ internal static class ImpliedStates
         _ => null,
     };
 
-    /// <summary>The things that a fact handles; a device by its kind, also when the step names a tag.</summary>
-    public static IEnumerable<string> Things(Scope scope, Fact fact)
+    /// <summary>Whether a fact handles a thing; a device by its kind, also when the step names a tag.</summary>
+    public static bool Handles(this Fact fact, string thing, Scope scope)
     {
-        IEnumerable<string> named = fact.Value switch
-        {
-            Amounts amounts => amounts.All.Select(a => a.Thing.Value),
-            NameList list when fact.Word is not (FactWord.By or FactWord.Zone or FactWord.Tools or FactWord.Tool) => list.Names.Select(n => n.Value),
-            Landing landing => [landing.Load.Value],
-            _ => [],
-        };
-        return named.SelectMany<string, string>(n => scope.Device(n) is { } device ? [n, device.Id.Value] : [n]);
+        if (fact.Value is Landing landing)
+            return Means(landing.Load.Value, thing, scope);
+        if (fact.Value is Amounts amounts)
+            foreach (var amount in amounts.All)
+                if (Means(amount.Thing.Value, thing, scope))
+                    return true;
+        if (fact.HandlesAnything() && fact.Value is NameList list)
+            foreach (var name in list.Names)
+                if (Means(name.Value, thing, scope))
+                    return true;
+        return false;
     }
+
+    /// <summary>Whether a fact handles anything; who does it, where and with what is handled by nobody.</summary>
+    public static bool HandlesAnything(this Fact fact) =>
+        fact.Value is Amounts or Landing or NameList && fact.Word is not (FactWord.By or FactWord.Zone or FactWord.Tools or FactWord.Tool);
+
+    private static bool Means(string name, string thing, Scope scope) =>
+        name == thing || (IsDevice(thing, scope) && scope.Device(name)?.Id.Value == thing);
+
+    private static bool IsDevice(string kind, Scope scope) => (scope.Procedure.Devices.Find(kind) ?? scope.Machine?.Devices.Find(kind)) is not null;
 }

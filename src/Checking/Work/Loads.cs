@@ -28,9 +28,17 @@ internal static class Loads
             .Any(c => c.Thing.Value == Hook && c.Values.Any(v => v.Value != "none"));
 
     /// <summary>Whether a step lifts or lands a load, or performs what does, or what nobody can see here.</summary>
-    public static bool Handles(Scope scope, Step step, FactWord verb, string load) =>
-        step.All(verb).Any(f => Named(f)?.Value == load)
-        || step.Facts.Select(f => f.Value).OfType<PerformValue>().Any(p =>
-            scope.Library.Procedure(p.Procedure.Value) is not { } callee
-            || callee.Steps.SelectMany(s => s.All(verb)).Any(f => Named(f)?.Value == load));
+    public static bool Handles(Scope scope, Step step, FactWord verb, string load)
+    {
+        foreach (var fact in step.Facts)
+            if (Handles(fact, verb, load) || (fact.Value is PerformValue perform && Performs(scope, perform, verb, load)))
+                return true;
+        return false;
+    }
+
+    private static bool Handles(Fact fact, FactWord verb, string load) => fact.Word == verb && Named(fact)?.Value == load;
+
+    private static bool Performs(Scope scope, PerformValue perform, FactWord verb, string load) =>
+        scope.Library.Procedure(perform.Procedure.Value) is not { } callee
+        || callee.StepFacts().Any(f => Handles(f.Fact, verb, load));
 }

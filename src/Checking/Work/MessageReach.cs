@@ -28,7 +28,7 @@ internal sealed record MessageReach(
     {
         foreach (var part in scope.Procedure.Parts)
         {
-            var steps = part.Walk(scope.Procedure).ToImmutableArray();
+            var steps = scope.Procedure.Walk().RemoveAll(s => !ReferenceEquals(s.Part, part));
             for (var i = 0; i < steps.Length; i++)
             {
                 var isFirst = i == 0 || !ReferenceEquals(steps[i - 1].Section, steps[i].Section);
@@ -82,10 +82,20 @@ internal static class HazardWork
 
     private static IEnumerable<(Hazard Hazard, Meeting Meeting)> Find(Scope scope)
     {
+        // most steps do nothing that could meet any
+        var working = scope.Procedure.Walk().RemoveAll(p => !DoesAnything(p.Step));
         foreach (var hazard in scope.Procedure.Hazards.Concat(scope.Machine?.Hazards ?? Items<Hazard>.None).Where(h => !h.MetBy.IsEmpty).DistinctBy(h => h.Id.Value))
-            foreach (var place in scope.Procedure.Walk())
+            foreach (var place in working)
                 if (In(scope, place.Step, hazard) is { } work)
                     yield return (hazard, new Meeting(place, work));
+    }
+
+    private static bool DoesAnything(Step step)
+    {
+        foreach (var fact in step.Facts)
+            if (fact.Value is PerformValue || fact.HandlesAnything())
+                return true;
+        return false;
     }
 
     private static bool Does(Scope scope, Fact fact, MeetingWork work)
@@ -93,6 +103,6 @@ internal static class HazardWork
         // a common part that is given the group does the tightening
         if (fact.Value is PerformValue perform)
             return work.Verb == FactWord.Tighten && perform.Arguments.Select(a => a.Value.Value).Contains(work.Thing.Value);
-        return fact.Word == work.Verb && ImpliedStates.Things(scope, fact).Contains(work.Thing.Value);
+        return fact.Word == work.Verb && fact.Handles(work.Thing.Value, scope);
     }
 }

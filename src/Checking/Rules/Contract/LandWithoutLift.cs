@@ -19,7 +19,7 @@ public sealed class LandWithoutLift : IProcedureRule
                 if (step.Find(FactWord.Land) is not { } land || Loads.Named(land) is not { } load)
                     continue;
                 // lifted before, or by what is performed there
-                if (UpTo(part, step).Any(s => Loads.Handles(scope, s, FactWord.Lift, load.Value)))
+                if (IsLiftedUpTo(scope, part, step, load.Value))
                     continue;
                 // taken over on the hook, by contract
                 if (Loads.OnHook(part, FactWord.StartsWith))
@@ -33,5 +33,6 @@ public sealed class LandWithoutLift : IProcedureRule
             }
     }
 
-    private static IEnumerable<Step> UpTo(ProcedurePart part, Step step) => part.Steps.Where(s => s.Number <= step.Number);
+    private static bool IsLiftedUpTo(Scope scope, ProcedurePart part, Step step, string load) =>
+        part.Steps.Any(s => s.Number <= step.Number && Loads.Handles(scope, s, FactWord.Lift, load));
 }

@@ -19,7 +19,7 @@ public sealed class LoadLeftHanging : IProcedureRule
                 if (step.Find(FactWord.Lift) is not { } lift || Loads.Named(lift) is not { } load)
                     continue;
                 // landed by a later step, by what is performed there, or after going back
-                if (From(part, step).Any(s => Loads.Handles(scope, s, FactWord.Land, load.Value)))
+                if (IsLandedFrom(scope, part, step, load.Value))
                     continue;
                 // handed over on the hook, by contract
                 if (Loads.OnHook(part, FactWord.EndsWith))
@@ -32,6 +32,9 @@ public sealed class LoadLeftHanging : IProcedureRule
                     $"Add `land: {load.Value} on …` where its weight comes off the hook. If the next crew takes it over hanging, say so: `ends-with: load-on-hook = {load.Value}`.");
             }
     }
+
+    private static bool IsLandedFrom(Scope scope, ProcedurePart part, Step step, string load) =>
+        From(part, step).Any(s => Loads.Handles(scope, s, FactWord.Land, load));
 
     /// <summary>The steps that may come from here on: all of them when one goes back.</summary>
     private static IEnumerable<Step> From(ProcedurePart part, Step step)

@@ -17,11 +17,11 @@ public sealed class PromiseWithoutWork : IProcedureRule
                 // what hangs on the hook: load-left-hanging looks after that
                 if (promise.Thing.Value == Loads.Hook)
                     continue;
-                // it was so at the start
-                if (Clauses(part, FactWord.StartsWith).Any(s => IsSame(s, promise)))
-                    continue;
                 // some step, or what it performs, brings it about
                 if (IsBroughtAbout(scope, part, promise))
+                    continue;
+                // it was so at the start
+                if (Clauses(part, FactWord.StartsWith).Any(s => IsSame(s, promise)))
                     continue;
                 findings.Add(
                     Info,
@@ -50,7 +50,12 @@ public sealed class PromiseWithoutWork : IProcedureRule
     private static bool IsBroughtAbout(Scope scope, ProcedurePart part, StateClause promise)
     {
         var verbs = promise.Values.Select(v => ImpliedStates.Verbs(v.Value)).ToList();
-        return part.Steps.SelectMany(s => s.Facts).Any(f => BringsAbout(scope, f, promise, verbs));
+        foreach (var section in part.Sections)
+            foreach (var step in section.Steps)
+                foreach (var fact in step.Facts)
+                    if (BringsAbout(scope, fact, promise, verbs))
+                        return true;
+        return false;
     }
 
     private static bool BringsAbout(Scope scope, Fact fact, StateClause promise, List<FactWord[]?> verbs)
@@ -59,8 +64,7 @@ public sealed class PromiseWithoutWork : IProcedureRule
             return left.States.Select(s => s.Thing.Value).Contains(promise.Thing.Value);
         if (fact.Value is PerformValue perform)
             return Performs(scope, perform, promise);
-        return AreMeant(verbs, fact.Word)
-            && ImpliedStates.Things(scope, fact).Contains(promise.Thing.Value);
+        return AreMeant(verbs, fact.Word) && fact.Handles(promise.Thing.Value, scope);
     }
 
     private static bool AreMeant(List<FactWord[]?> verbs, FactWord word)

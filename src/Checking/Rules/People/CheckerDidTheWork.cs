@@ -10,17 +10,20 @@ public sealed class CheckerDidTheWork : IProcedureRule
 
     public static void Check(Scope scope, FindingList findings)
     {
-        var places = scope.Procedure.Walk().ToList();
-        foreach (var place in places)
+        foreach (var place in scope.Procedure.Walk())
         {
             if (place.Step.Find(FactWord.CheckedBy) is { Value: Checker checker } fact && IsSamePerson(place, checker))
                 Report(place, place.Step.Number, checker.Role.Value, fact, findings);
             if (place.Step.Find(FactWord.Checks) is { Value: NameList names } checks)
-                foreach (var done in names.Names.Select(n => Checked(places, place, n.Value)).OfType<StepInPlace>())
-                    if (done.Doers.Intersect(place.Doers).FirstOrDefault(r => IsOnePerson(scope.Procedure, r)) is { } role)
+                foreach (var name in names.Names)
+                    if (Checked(place, name.Value) is { } done && InBoth(done, place) is { } role)
                         Report(place, done.Step.Number, role, checks, findings);
         }
     }
+
+    /// <summary>A role of one person that does the one and the other.</summary>
+    private static string? InBoth(StepInPlace done, StepInPlace check) =>
+        done.Doers.Intersect(check.Doers).FirstOrDefault(r => IsOnePerson(check.Procedure, r));
 
     private static bool IsSamePerson(StepInPlace place, Checker checker)
     {
@@ -37,8 +40,11 @@ public sealed class CheckerDidTheWork : IProcedureRule
     private static bool IsOnePerson(Procedure procedure, string role) =>
         procedure.Crew.FirstOrDefault(c => c.Role.Value == role).Number.Value < 2;
 
-    private static StepInPlace? Checked(List<StepInPlace> places, StepInPlace from, string name) =>
-        places.LastOrDefault(p => p.Step.Slug == StepName.Slug(name) && p.Step.Number <= from.Step.Number);
+    private static StepInPlace? Checked(StepInPlace from, string name)
+    {
+        var slug = StepName.Slug(name);
+        return from.Procedure.Walk().LastOrDefault(p => p.Step.Number <= from.Step.Number && p.Step.Slug == slug);
+    }
 
     private static void Report(StepInPlace place, int done, string role, Fact fact, FindingList findings) =>
         findings.Add(

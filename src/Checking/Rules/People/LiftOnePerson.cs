@@ -18,7 +18,7 @@ public sealed class LiftOnePerson : IProcedureRule
             if (place.Step.Find(FactWord.Lift) is not { } lift)
                 continue;
             // two at least, or nobody named: step-without-doer says that
-            if (place.Doers.Length != 1 || scope.Procedure.Crew.FirstOrDefault(c => c.Role.Value == place.Doers[0]).Number.Value > 1)
+            if (place.Doers is not [var doer] || Number(scope.Procedure, doer) > 1)
                 continue;
             // light enough for one
             if (Loads.ByHand(scope, lift))
@@ -27,9 +27,11 @@ public sealed class LiftOnePerson : IProcedureRule
             findings.Add(
                 Info,
                 lift.At,
-                $"{Say.Step(place)} lifts {lift.Text.Value}{mass} and names one person, the {place.Doers[0]}.",
+                $"{Say.Step(place)} lifts {lift.Text.Value}{mass} and names one person, the {doer}.",
                 "One runs the hook and looks at the hook; the load swings or catches where nobody looks.",
                 "Name a second one in `by:`, who guides the load and answers the call.");
         }
     }
+
+    private static int Number(Procedure procedure, string role) => procedure.Crew.FirstOrDefault(c => c.Role.Value == role).Number.Value;
 }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Witnessmark.Checking.Work;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
@@ -13,7 +12,6 @@ public sealed class ReadingWithoutConsequence : IProcedureRule
 
     public static void Check(Scope scope, FindingList findings)
     {
-        var asked = Asked(scope);
         foreach (var (place, fact) in scope.Procedure.StepFacts())
             foreach (var name in fact.Taken())
             {
@@ -21,7 +19,7 @@ public sealed class ReadingWithoutConsequence : IProcedureRule
                 if (Results(scope, name.Value) is not { Length: > 0 } results)
                     continue;
                 // somebody acts on it
-                if (asked.Any(a => a.Contains(name.Value)))
+                if (IsAskedFor(scope, name.Value))
                     continue;
                 // it belongs to a test, and that one is looked after by itself
                 if (IsPartOfTest(scope, name.Value))
@@ -51,12 +49,9 @@ public sealed class ReadingWithoutConsequence : IProcedureRule
             ? $"Add `stop-if: {name} = {results[^1]}`, or decide on it."
             : $"Add `stop-if: {name} = …` with the results that must not go on (of {Say.And(results)}), or decide on it.";
 
-    private static ImmutableArray<IReadOnlySet<string>> Asked(Scope scope) =>
-    [
-        scope.Procedure.ThingsAskedFor(),
-        // whoever performs it may act on it
-        .. scope.Callers().Select(p => p.ThingsAskedFor()),
-    ];
+    /// <summary>By the procedure itself, or by whoever performs it.</summary>
+    private static bool IsAskedFor(Scope scope, string name) =>
+        scope.Procedure.ThingsAskedFor().Contains(name) || scope.Callers().Any(p => p.ThingsAskedFor().Contains(name));
 
     private static string[] Results(Scope scope, string name)
     {

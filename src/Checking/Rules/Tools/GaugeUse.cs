@@ -16,16 +16,18 @@ internal sealed record GaugeUse(StepInPlace Step, ReadingItem Reading, Gauge Gau
     private static IEnumerable<GaugeUse> All(Scope scope)
     {
         foreach (var place in scope.Procedure.Walk())
-            foreach (var reading in Measured(scope, place))
-                if (Find(scope, place, reading) is { } use)
-                    yield return use;
+            if (place.Step.Value<NameList>(FactWord.Measure) is { } measured)
+                foreach (var reading in Readings(scope, measured))
+                    if (Find(scope, place, reading) is { } use)
+                        yield return use;
     }
 
     /// <summary>Readings with numbers that a step takes.</summary>
     public static IEnumerable<ReadingItem> Measured(Scope scope, StepInPlace place) =>
-        place.Step.Value<NameList>(FactWord.Measure) is { } measured
-            ? measured.Names.Select(n => scope.Reading(n.Value)).OfType<ReadingItem>().Where(r => !r.IsLook)
-            : [];
+        place.Step.Value<NameList>(FactWord.Measure) is { } measured ? Readings(scope, measured) : [];
+
+    private static IEnumerable<ReadingItem> Readings(Scope scope, NameList measured) =>
+        measured.Names.Select(n => scope.Reading(n.Value)).OfType<ReadingItem>().Where(r => !r.IsLook);
 
     /// <summary>The gauges that a step names.</summary>
     public static IEnumerable<(Gauge Gauge, Location At)> Named(Scope scope, StepInPlace place)
