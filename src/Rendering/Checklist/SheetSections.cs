@@ -5,6 +5,7 @@ using Witnessmark.Language.Model;
 using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Checklist.Asks;
+using Witnessmark.Rendering.Html;
 
 namespace Witnessmark.Rendering.Checklist;
 
@@ -28,10 +29,7 @@ internal static class SheetSections
             ["for_each"] = section.Section.Facts.FirstOrDefault(f => f.Word == FactWord.ForEach) is { } loop ? $"{words.ForEach} {loop.Text.Value}{Until(section, context)}" : "",
             ["still_in"] = StillIn(section.StillIn, words),
             ["prose"] = SheetContext.Blocks(section.Section.Prose, Fills.None),
-            ["messages"] = new ScriptArray(section.Section.Messages.Select(m => MessageBox.Of(m, Fills.None, context))),
-            ["steps"] = new ScriptArray(section.Steps.Select(s => StepRow.Of(s, context.UsualDoers(section), context))),
-            ["finish"] = last ? Finish(context) : "",
-            ["strip"] = Strip(words),
+            ["run"] = StepRun.Of(section, Close(last ? Finish(context) : "", words), context),
         };
     }
 
@@ -66,13 +64,14 @@ internal static class SheetSections
         return $"{number} {context.Words.Signed}: {string.Join(", ", states)}. {context.Words.GoOn}";
     }
 
-    private static ScriptObject Strip(Words words) => new()
+    private static ScriptObject Close(string finish, Words words) => new ScriptObject
     {
+        ["finish"] = finish,
         ["done"] = words.SectionDone,
         ["broke_off"] = words.BrokeOff,
         ["restart"] = words.Restart,
         ["by"] = Box.By(words),
         ["time"] = Box.Time(words),
         ["at_step"] = Box.Write(Box.Narrow, words.AtStep),
-    };
+    }.Showing("sheet-close.html");
 }

@@ -28,14 +28,13 @@ internal static class StepRow
             ["text"] = SheetContext.Text(step.Step.Text, step.Fills),
             ["remarks"] = new ScriptArray(step.Step.Remarks.Select(r => SheetContext.Text(r, step.Fills))),
             ["prose"] = SheetContext.Blocks(step.Step.Blocks, step.Fills),
-            ["messages"] = new ScriptArray(step.Step.Messages.Select(m => MessageBox.Of(m, step.Fills, context))),
             ["before"] = new ScriptArray(StepLines.Before(step, context)),
             ["after"] = new ScriptArray(StepLines.After(step, context)),
             ["boxes"] = new ScriptArray(boxes),
             ["blocks"] = new ScriptArray(blocks),
             ["ends"] = new ScriptArray(Ends(step, context.Words)),
-            ["performed"] = new ScriptArray(step.Performed.Select(p => Of(p, usualDoers, context))),
-        };
+            ["leads"] = !step.Performed.IsEmpty,
+        }.Showing("sheet-step.html");
     }
 
     private static IEnumerable<ScriptObject> SmallBoxes(SheetStep step, SheetContext context)

@@ -47,17 +47,6 @@ public class SheetPageTests
     }
 
     [Fact]
-    public void A_safety_message_is_kept_on_the_page_of_its_step()
-    {
-        var html = Demo.Sheet();
-        var message = html.IndexOf("class=\"message warning\"", StringComparison.Ordinal);
-        var step = html.IndexOf("id=\"step-9\"", StringComparison.Ordinal);
-        var keep = html.LastIndexOf("<div class=\"keep\">", step, StringComparison.Ordinal);
-        Assert.InRange(message, keep, step);
-        Assert.Contains(".keep{break-inside:avoid}", html, StringComparison.Ordinal);
-    }
-
-    [Fact]
     public void A_notice_has_no_triangle()
     {
         var html = Demo.Sheet();
