@@ -5,7 +5,7 @@ using Witnessmark.Language.Text;
 namespace Witnessmark.Language.Model;
 
 /// <summary>The data sheet of a machine: what every procedure for it shares.</summary>
-public sealed record Machine(SourceText Source, Located<string> Id, DataNode Node) : IItem
+public sealed record Machine(SourceText Source, Located<string> Id, DataNode Node) : WorkshopFile(Source, Node), IItem
 {
     public Located<string>? Title { get; init; }
     public Located<string>? Basis { get; init; }

@@ -13,7 +13,7 @@ public enum ReleaseStatus
 }
 
 /// <summary>A procedure or job: front matter and body.</summary>
-public sealed record Procedure(SourceText Source, Located<string> Id, DataNode Node) : Keeper, IItem
+public sealed record Procedure(SourceText Source, Located<string> Id, DataNode Node) : WorkshopFile(Source, Node), IItem
 {
     /// <summary>True for <c>job:</c>.</summary>
     public bool IsJob { get; init; }

@@ -5,7 +5,7 @@ using Witnessmark.Language.Text;
 namespace Witnessmark.Language.Model;
 
 /// <summary>What is on a truck or in a shop. Due dates of calibration are living facts and live elsewhere.</summary>
-public sealed record ToolList(SourceText Source, Located<string> Id, DataNode Node) : IItem
+public sealed record ToolList(SourceText Source, Located<string> Id, DataNode Node) : WorkshopFile(Source, Node), IItem
 {
     public Located<string>? Title { get; init; }
     public Items<Wrench> Wrenches { get; init; } = Items<Wrench>.None;

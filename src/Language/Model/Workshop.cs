@@ -5,7 +5,7 @@ using Witnessmark.Language.Text;
 namespace Witnessmark.Language.Model;
 
 /// <summary>The root file: house limits, people, words and the standing notice.</summary>
-public sealed record Workshop(SourceText Source, DataNode Node)
+public sealed record Workshop(SourceText Source, DataNode Node) : WorkshopFile(Source, Node)
 {
     public Located<string>? Title { get; init; }
     public Located<string>? Language { get; init; }

@@ -1,11 +1,9 @@
 using System.Collections.Immutable;
 
-using Witnessmark.Language.Model;
-
 namespace Witnessmark.Language.Text;
 
 /// <summary>A value of a data file as it was written: every scalar is text, nothing is guessed.</summary>
-public abstract record DataNode(Location At) : Keeper;
+public abstract record DataNode(Location At);
 
 /// <summary>A scalar. <paramref name="Text"/> is the value without quotes and comment.</summary>
 public sealed record DataText(string Text, Location At) : DataNode(At);

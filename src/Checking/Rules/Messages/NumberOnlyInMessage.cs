@@ -12,7 +12,7 @@ public sealed class NumberOnlyInMessage : IProcedureRule
 {
     public static RuleInfo Info { get; } = new("number-only-in-message", "Messages", Severity.Fault);
 
-    private static readonly Once<DataNode, ImmutableArray<FoundQuantity>> InSheet = new(n => [.. Texts(n).SelectMany(t => QuantitiesInText.Find(t))]);
+    private static readonly Once<WorkshopFile, ImmutableArray<FoundQuantity>> InData = new(f => [.. Texts(f.Node).SelectMany(t => QuantitiesInText.Find(t))]);
 
     private static readonly Once<Procedure, ImmutableArray<FoundQuantity>> InSteps = new(Said);
 
@@ -43,10 +43,10 @@ public sealed class NumberOnlyInMessage : IProcedureRule
 
     /// <summary>What many procedures share is read once; most numbers stand there.</summary>
     private static bool InSheets(Scope scope, Quantity number) =>
-        Has(InSheet.Of(scope.Library.Workshop.Node), number)
-        || (scope.Machine is { } machine && Has(InSheet.Of(machine.Node), number))
-        || scope.ToolLists.Any(t => Has(InSheet.Of(t.Node), number))
-        || Has(InSheet.Of(scope.Procedure.Node), number);
+        Has(InData.Of(scope.Library.Workshop), number)
+        || (scope.Machine is { } machine && Has(InData.Of(machine), number))
+        || scope.ToolLists.Any(t => Has(InData.Of(t), number))
+        || Has(InData.Of(scope.Procedure), number);
 
     private static bool Has(ImmutableArray<FoundQuantity> said, Quantity number) =>
         said.Any(s => s.Quantity.Unit.SameKindAs(number.Unit) && s.Quantity.CompareTo(number) == 0);
