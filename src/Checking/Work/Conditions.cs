@@ -34,6 +34,6 @@ internal static class Conditions
         procedure.Parts.SelectMany(p => p.Facts).Where(f => f.Word == word).SelectMany(States);
 
     /// <summary>The states that a fact asks for.</summary>
-    public static IEnumerable<StateClause> States(Fact fact) =>
-        fact.Conditions is { IsEmpty: false } conditions ? conditions.SelectMany(c => c.All).OfType<StateClause>() : [];
+    public static StateClause[] States(Fact fact) =>
+        fact.Conditions is { IsEmpty: false } conditions ? [.. conditions.SelectMany(c => c.All).OfType<StateClause>()] : [];
 }

@@ -25,13 +25,15 @@ internal static class ImpliedStates
     /// <summary>Whether a fact handles a thing; a device by its kind, also when the step names a tag.</summary>
     public static bool Handles(this Fact fact, string thing, Scope scope)
     {
+        if (!fact.HandlesAnything())
+            return false;
         if (fact.Value is Landing landing)
             return Means(landing.Load.Value, thing, scope);
         if (fact.Value is Amounts amounts)
             foreach (var amount in amounts.All)
                 if (Means(amount.Thing.Value, thing, scope))
                     return true;
-        if (fact.HandlesAnything() && fact.Value is NameList list)
+        if (fact.Value is NameList list)
             foreach (var name in list.Names)
                 if (Means(name.Value, thing, scope))
                     return true;
@@ -40,7 +42,7 @@ internal static class ImpliedStates
 
     /// <summary>Whether a fact handles anything; who does it, where and with what is handled by nobody.</summary>
     public static bool HandlesAnything(this Fact fact) =>
-        fact.Value is Amounts or Landing or NameList && fact.Word is not (FactWord.By or FactWord.Zone or FactWord.Tools or FactWord.Tool);
+        fact.Word is not (FactWord.By or FactWord.Zone or FactWord.Tools or FactWord.Tool) && fact.Value is Amounts or Landing or NameList;
 
     private static bool Means(string name, string thing, Scope scope) =>
         name == thing || (IsDevice(thing, scope) && scope.Device(name)?.Id.Value == thing);

@@ -93,7 +93,7 @@ internal static class HazardWork
     private static bool DoesAnything(Step step)
     {
         foreach (var fact in step.Facts)
-            if (fact.Value is PerformValue || fact.HandlesAnything())
+            if (fact.Word == FactWord.Perform || fact.HandlesAnything())
                 return true;
         return false;
     }
