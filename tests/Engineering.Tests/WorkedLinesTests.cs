@@ -1,6 +1,7 @@
 using System.Text;
 using Witnessmark.Engineering.Fasteners;
 using Witnessmark.Engineering.Formulas;
+using Witnessmark.Engineering.Lifting;
 using Witnessmark.Engineering.Stacks;
 using Witnessmark.Engineering.Tests.Formulas;
 using Witnessmark.Engineering.Tests.Stacks;
@@ -20,6 +21,7 @@ public class WorkedLinesTests
     {
         Torque();
         Wrenches();
+        Sling();
         Stack();
         Formulas();
         Approved.Check("Engineering.Tests/Approved/worked-lines.txt", _text.ToString());
@@ -57,6 +59,15 @@ public class WorkedLinesTests
         TorquePass[] passes = [new(0.30m, false), new(0.60m, false), new(1m, false), new(1m, true)];
         foreach (var pass in Passes.Plan(T("235 ± 12 N·m"), passes, Wrench("50 to 250 lbf·ft", "5 lbf·ft", "0.75 m"), CrowFoot("60 mm")))
             Line($"pass {pass.Number}", $"{pass.Aim.Line}; {pass.Setting.Line}; dial {pass.Shown}");
+    }
+
+    private void Sling()
+    {
+        Title("Slings");
+        Line("ring on two legs", LegLoad.Of(Q("43 kg"), 2, Q("60 deg"))!.Mass.Line);
+        Line("as a force", LegLoad.Of(Q("43 kg"), 2, Q("60 deg"))!.Force.Line);
+        Line("flat, of four legs", LegLoad.Of(Q("0.312 t"), 4, Q("30 deg"))!.Mass.Line);
+        Line("one leg", LegLoad.Of(Q("38 kg"), 1, null)!.Mass.Line);
     }
 
     private void Stack()

@@ -2,39 +2,37 @@ using Scriban.Runtime;
 using Witnessmark.Language.Model;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Checklist.Asks;
-using Witnessmark.Rendering.Html;
+using Witnessmark.Rendering.Site.Drawings;
 
 namespace Witnessmark.Rendering.Site;
 
-/// <summary>Drawings of a step, the same as on its sheet: the stack it builds, the circle it tightens.</summary>
+/// <summary>Drawings of the steps of a part: the stack it builds, the circle it tightens, the sling it lifts with.</summary>
 internal sealed class StepFigures
 {
-    private readonly ILookup<int, RawHtml> _byStep;
+    private readonly ILookup<int, Drawing> _byStep;
 
-    private StepFigures(ILookup<int, RawHtml> byStep) => _byStep = byStep;
+    private StepFigures(ILookup<int, Drawing> byStep) => _byStep = byStep;
 
     public static StepFigures Of(ProcedurePart part, Scope scope)
     {
         // a common part has its things from whoever performs it: there is nothing to draw yet
         if (scope.Procedure.IsCommonPart || !part.Steps.Any())
-            return new StepFigures(Enumerable.Empty<RawHtml>().ToLookup(_ => 0));
+            return new StepFigures(Enumerable.Empty<Drawing>().ToLookup(_ => 0));
         var words = Words.Of(scope.Procedure.Language?.Value);
         var drawn =
             from outer in SheetPlanner.Plan(scope, part.Name?.Value).Sections.SelectMany(s => s.Steps)
             from step in outer.Performed.Prepend(outer)
-            from ask in step.Asks
-            let figure = Draw(ask, step, words)
-            where figure is not null
-            select (outer.Step.Number, figure);
-        return new StepFigures(drawn.ToLookup(d => d.Number, d => d.figure));
+            from drawing in step.Asks.SelectMany(a => Draw(a, step, words)).Concat(LiftDrawing.Of(step, scope, words))
+            select (outer.Step.Number, drawing);
+        return new StepFigures(drawn.ToLookup(d => d.Number, d => d.drawing));
     }
 
-    public ScriptArray For(Step step) => new(_byStep[step.Number]);
+    public ScriptArray For(Step step) => new(_byStep[step.Number].Select(d => d.Model));
 
-    private static RawHtml? Draw(Ask ask, SheetStep step, Words words) => ask switch
+    private static IEnumerable<Drawing> Draw(Ask ask, SheetStep step, Words words) => ask switch
     {
-        StackAsk stack => Ladder.Section(stack, step, words),
-        PassAsk { Sequence.Length: > 0 } passes => PassBlock.Circle(passes, step, words),
-        _ => null,
+        StackAsk stack => [new(Ladder.Section(stack, step, words).Markup, words.SectionOfStack)],
+        PassAsk { Sequence.Length: > 0 } passes => [new(PassBlock.Circle(passes, step, words).Markup, words.BoltCircle)],
+        _ => [],
     };
 }

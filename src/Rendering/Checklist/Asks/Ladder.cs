@@ -36,7 +36,7 @@ internal static class Ladder
     {
         var to = words.StackEnd(ask.Stack.To?.Value);
         var title = $"{words.SectionOfStack}: {words.StackEnd(ask.Stack.From?.Value)} – {to}";
-        return new RawHtml(StackSection.Draw($"stack-{step.Code.Plain.Replace('.', '-')}", Pieces(Rows(ask.Cells), ask.Stack), RowHeight, to, title));
+        return new RawHtml(StackSection.Draw(FigureId.Of("stack", step, ask), Pieces(Rows(ask.Cells), ask.Stack), RowHeight, to, title));
     }
 
     /// <summary>A line has one part with teeth outside and behind it one with teeth inside, or either alone.</summary>

@@ -32,7 +32,7 @@ internal static class PassBlock
     }
 
     public static RawHtml Circle(PassAsk ask, SheetStep step, Words words) =>
-        new(BoltCircle.Draw($"bolts-{step.Code.Plain.Replace('.', '-')}", ask.Sequence.Length, CircleSize, words.BoltCircle, Inside(ask)));
+        new(BoltCircle.Draw(FigureId.Of("bolts", step, ask), ask.Sequence.Length, CircleSize, words.BoltCircle, Inside(ask)));
 
     private static ScriptObject Pass(PassSetting setting, PassAsk ask, SheetContext context) => new()
     {
