@@ -41,6 +41,7 @@ public static class CommandLine
     {
         CheckCommand.Make(around),
         BuildCommand.Make(around),
+        PrintCommand.Make(around),
         IssueCommand.Make(around),
         ReceiveCommand.Make(around),
         RuleCommand.Make(around),

@@ -7,6 +7,7 @@ using Witnessmark.Reading.Records;
 using Witnessmark.Reading.References;
 using Witnessmark.Records.Hashing;
 using Witnessmark.Records.Receiving;
+using Witnessmark.Rendering.Checklist;
 using Witnessmark.Rendering.Site;
 
 namespace Witnessmark.Compiler;
@@ -28,13 +29,16 @@ public static class Pipeline
     public static ImmutableArray<OutputFile> Build(Bench bench, string programVersion)
     {
         var hashes = bench.Library.Procedures.ToImmutableDictionary(p => p.Id.Value, p => ProcedureHash.Of(bench.Library, p));
-        var specimens = Specimens.Of(bench.Library, hashes);
+        var specimens = Compiler.Specimens.Of(bench.Library, hashes);
         return
         [
             .. SitePages.Render(SiteContent.Of(bench.Library, hashes, specimens, programVersion)),
-            .. specimens.Select(s => s.File),
+            .. specimens.SelectMany(s => Enum.GetValues<Paper>().Select(s.Page)),
         ];
     }
+
+    /// <summary>Specimens for the press: of one procedure, or of every sheet of the workshop.</summary>
+    public static SpecimensToPrint Specimens(Bench bench, PrintOrder order) => Printing.Specimens(bench.Library, order);
 
     /// <summary>One copy of a released procedure: its sheet and the blank that goes with it.</summary>
     public static IssuedCopy Issue(Bench bench, IssueOrder order) => Issuing.Copy(bench.Library, order);

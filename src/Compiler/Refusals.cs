@@ -3,32 +3,56 @@ using Witnessmark.Language.Model;
 
 namespace Witnessmark.Compiler;
 
-/// <summary>Why a copy may not be issued: guard by guard.</summary>
+/// <summary>Why a copy may not be issued, or a specimen not be printed: guard by guard.</summary>
 internal static class Refusals
 {
     public static Refusal? Of(Library library, IssueOrder order)
     {
-        // nothing of that name
-        if (library.Procedure(order.Procedure) is not { } procedure)
-            return new Refusal($"There is no procedure {order.Procedure} in this workshop.", Meant(order.Procedure, library.Procedures.Names));
+        if (Unknown(library, order.Procedure) is { } unknown)
+            return unknown;
+        var procedure = library.Procedure(order.Procedure)!;
         // what is not released is for reading only
         if (procedure.Status?.Value != ReleaseStatus.Released)
             return new Refusal($"{order.Procedure} is not released, so it is not for work.", "Have it approved and set status: released, or issue another version.");
-        // a common part has no machine and no sheet
-        if (procedure.IsCommonPart)
-            return new Refusal($"{order.Procedure} is a common part: it is printed inside the procedures that perform it.", $"Issue one of them: {Performers(library, procedure)}.");
-        return PartRefusal(procedure, order) ?? MachineRefusal(library, procedure, order) ?? PaperRefusal(order);
+        return CommonPart(library, procedure, "Issue") ?? UnknownPart(procedure, order.Part) ?? NoPart(procedure, order.Part)
+            ?? MachineRefusal(library, procedure, order) ?? PaperRefusal(order.Paper);
     }
 
-    private static Refusal? PartRefusal(Procedure procedure, IssueOrder order)
+    /// <summary>Why no specimen may be printed. What is not released may be: a specimen is to look at.</summary>
+    public static Refusal? Of(Library library, PrintOrder order)
     {
-        var parts = procedure.Parts.Select(p => p.Name?.Value).OfType<string>().ToList();
-        if (order.Part is { } part && !parts.Contains(part))
-            return new Refusal($"{order.Procedure} has no part {part}.", parts.Count == 0 ? "It is done in one piece: leave --part out." : $"Its parts are {string.Join(", ", parts)}.");
-        if (order.Part is null && procedure.Parts.Length > 1)
-            return new Refusal($"{order.Procedure} is done in parts.", $"Name one with --part: {string.Join(", ", parts)}.");
-        return null;
+        if (PaperRefusal(order.Paper) is { } paper)
+            return paper;
+        if (order.Procedure is null)
+            return order.Part is null ? null : new Refusal("--part says which part, and of which procedure nobody said.", "Name the procedure: witnessmark print WB-40 --part strip.");
+        if (Unknown(library, order.Procedure) is { } unknown)
+            return unknown;
+        var procedure = library.Procedure(order.Procedure)!;
+        return CommonPart(library, procedure, "Print") ?? UnknownPart(procedure, order.Part);
     }
+
+    // nothing of that name
+    private static Refusal? Unknown(Library library, string id) =>
+        library.Procedure(id) is null ? new Refusal($"There is no procedure {id} in this workshop.", Meant(id, library.Procedures.Names)) : null;
+
+    // a common part has no machine and no sheet
+    private static Refusal? CommonPart(Library library, Procedure procedure, string verb) => procedure.IsCommonPart
+        ? new Refusal($"{procedure.Id} is a common part: it is printed inside the procedures that perform it.", $"{verb} one of them: {Performers(library, procedure)}.")
+        : null;
+
+    private static Refusal? UnknownPart(Procedure procedure, string? part)
+    {
+        var parts = Parts(procedure);
+        return part is null || parts.Contains(part)
+            ? null
+            : new Refusal($"{procedure.Id} has no part {part}.", parts.Count == 0 ? "It is done in one piece: leave --part out." : $"Its parts are {string.Join(", ", parts)}.");
+    }
+
+    private static Refusal? NoPart(Procedure procedure, string? part) => part is null && procedure.Parts.Length > 1
+        ? new Refusal($"{procedure.Id} is done in parts.", $"Name one with --part: {string.Join(", ", Parts(procedure))}.")
+        : null;
+
+    private static List<string> Parts(Procedure procedure) => [.. procedure.Parts.Select(p => p.Name?.Value).OfType<string>()];
 
     private static Refusal? MachineRefusal(Library library, Procedure procedure, IssueOrder order)
     {
@@ -49,8 +73,8 @@ internal static class Refusals
         return null;
     }
 
-    private static Refusal? PaperRefusal(IssueOrder order) =>
-        order.Paper is null || order.Paper.ToUpperInvariant() is "A4" or "LETTER" ? null : new Refusal($"There is no paper {order.Paper}.", "--paper takes A4 or Letter.");
+    private static Refusal? PaperRefusal(string? paper) =>
+        paper is null || paper.ToUpperInvariant() is "A4" or "LETTER" ? null : new Refusal($"There is no paper {paper}.", "--paper takes A4 or Letter.");
 
     private static bool IsPlain(string value) => value.Length is > 0 and <= 30 && value.All(c => char.IsAsciiLetterOrDigit(c) || c == '-');
 

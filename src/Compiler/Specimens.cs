@@ -10,39 +10,36 @@ using Witnessmark.Rendering.Site;
 namespace Witnessmark.Compiler;
 
 /// <summary>A sheet as it would print, marked as a specimen: to look at, not to work from.</summary>
-internal sealed record Specimen(string Procedure, string Says, OutputFile File)
+internal sealed record Specimen(SheetPlan Plan, SheetIdentity Identity)
 {
-    public SheetLink Link => new(Says, File.Path);
+    private Words Words => Words.Of(Plan.Procedure.Language?.Value);
+
+    public OutputFile Page(Paper paper) => OutputFile.Of($"sheets/{Name(paper)}.html", SheetPage.Render(Plan, Identity, paper, Words));
+
+    public SpecimenPrint Print(Paper paper) => new($"{Name(paper)}.pdf", SheetPage.ForPress(Plan, Identity, paper, Words));
+
+    public SheetLink Link(Paper paper) => new(Plan.Part.Name is { } named ? $"{named.Value}, {paper}" : paper.ToString(), $"sheets/{Name(paper)}.html");
+
+    // two hyphens: WB-40-strip may be a procedure of its own
+    private string Name(Paper paper)
+    {
+        var part = Plan.Part.Name is { } name ? $"--{SitePages.FileName(name.Value)}" : "";
+        return $"{SitePages.FileName(Plan.Procedure.Id.Value)}{part}-{paper.ToString().ToLowerInvariant()}";
+    }
 }
 
 internal static class Specimens
 {
+    /// <summary>Of every sheet of a workshop. A common part has none of its own: it is printed inside the procedure that performs it.</summary>
     public static ImmutableArray<Specimen> Of(Library library, ImmutableDictionary<string, ProcedureHash> hashes) =>
-    [
-        // a common part has no sheet of its own: it is printed inside the procedure that performs it
-        .. library.Procedures.Where(p => !p.IsCommonPart).SelectMany(p => Of(library.ScopeOf(p), hashes[p.Id.Value])),
-    ];
+        [.. library.Procedures.Where(p => !p.IsCommonPart).SelectMany(p => Of(library.ScopeOf(p), hashes[p.Id.Value], part: null))];
 
-    private static IEnumerable<Specimen> Of(Scope scope, ProcedureHash hash)
-    {
-        foreach (var part in scope.Procedure.Parts.Where(p => p.Steps.Any()))
-        {
-            var plan = SheetPlanner.Plan(scope, part.Name?.Value);
-            foreach (var paper in Enum.GetValues<Paper>())
-                yield return Make(plan, hash, paper);
-        }
-    }
+    /// <param name="part">Null: every part that has steps.</param>
+    public static IEnumerable<Specimen> Of(Scope scope, ProcedureHash hash, string? part) =>
+        from piece in scope.Procedure.Parts
+        where piece.Steps.Any() && (part is null || piece.Name?.Value == part)
+        select new Specimen(SheetPlanner.Plan(scope, piece.Name?.Value), Identity(scope.Procedure, hash));
 
-    private static Specimen Make(SheetPlan plan, ProcedureHash hash, Paper paper)
-    {
-        var procedure = plan.Procedure;
-        var identity = new SheetIdentity(
-            procedure.Id.Value, procedure.Version?.Value ?? "", hash.Hex, SetMark: null, Unit: null, Serial: null, Place: null, PrintedAt: "", SheetIdentity.OwnTemplateHash);
-        var html = SheetPage.Render(plan, identity, paper, Words.Of(procedure.Language?.Value));
-        // two hyphens: WB-40-strip may be a procedure of its own
-        var part = plan.Part.Name is { } name ? $"--{SitePages.FileName(name.Value)}" : "";
-        var path = $"sheets/{SitePages.FileName(procedure.Id.Value)}{part}-{paper.ToString().ToLowerInvariant()}.html";
-        var says = plan.Part.Name is { } named ? $"{named.Value}, {paper}" : paper.ToString();
-        return new Specimen(procedure.Id.Value, says, OutputFile.Of(path, html));
-    }
+    private static SheetIdentity Identity(Procedure procedure, ProcedureHash hash) => new(
+        procedure.Id.Value, procedure.Version?.Value ?? "", hash.Hex, SetMark: null, Unit: null, Serial: null, Place: null, PrintedAt: "", SheetIdentity.OwnTemplateHash);
 }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text;
 using System.Text.RegularExpressions;
 using Witnessmark.Harness;
+using Witnessmark.Press;
 
 namespace Witnessmark.Cli.Tests;
 
@@ -12,6 +13,8 @@ namespace Witnessmark.Cli.Tests;
 internal sealed partial class Session : IDisposable
 {
     private static readonly DateTimeOffset Morning = new(2031, 6, 11, 6, 40, 0, TimeSpan.FromHours(2));
+
+    private BrowserFinder _browsers = BrowserFinder.OfThisMachine;
 
     private readonly string _folder = Directory.CreateTempSubdirectory("witnessmark-session-").FullName;
 
@@ -45,7 +48,7 @@ internal sealed partial class Session : IDisposable
             return string.Join('\n', Directory.EnumerateFiles(Path.Combine(_folder, words[1]), "*", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(_folder, f)).Order(StringComparer.Ordinal)) + "\n";
         Assert.Equal("witnessmark", words[0]);
         using var screen = new StringWriter { NewLine = "\n" };
-        var code = CommandLine.Run(words[1..], new Surroundings(screen, screen, () => Morning, _folder, Coloured: false));
+        var code = CommandLine.Run(words[1..], new Surroundings(screen, screen, () => Morning, _folder, Coloured: false) { Browsers = _browsers });
         // the library names the program after the process, here the test runner
         var shown = screen.ToString().Replace(_folder, "/home/mo", StringComparison.Ordinal).Replace(RootCommand.ExecutableName, "witnessmark", StringComparison.Ordinal);
         return $"{shown}exit {code}\n";
@@ -55,6 +58,10 @@ internal sealed partial class Session : IDisposable
     {
         if (direction == "the demo workshop is in procedures")
             Copy(Repo.Path("procedures"), Path.Combine(_folder, "procedures"));
+        else if (direction == "no browser is installed")
+            _browsers = new BrowserFinder(_ => null, _ => false, Environment.OSVersion);
+        else if (NamedBrowser().Match(direction) is { Success: true } named)
+            _browsers = BrowserFinder.OfThisMachine with { Setting = name => name == BrowserFinder.Variable ? named.Groups[1].Value : null };
         else if (EmptyFolder().Match(direction) is { Success: true } empty)
             Directory.CreateDirectory(Path.Combine(_folder, empty.Groups[1].Value));
         else if (IsLink().Match(direction) is { Success: true } link)
@@ -109,6 +116,9 @@ internal sealed partial class Session : IDisposable
 
     [GeneratedRegex("^there is an empty folder (\\S+)$")]
     private static partial Regex EmptyFolder();
+
+    [GeneratedRegex("^WITNESSMARK_CHROMIUM is (\\S+)$")]
+    private static partial Regex NamedBrowser();
 
     [GeneratedRegex("^(\\S+) is a link to (\\S+)$")]
     private static partial Regex IsLink();

@@ -8,8 +8,12 @@ internal static class House
 {
     private static readonly string[] NotOurs = ["bin", "obj", "out", "TestResults", "BenchmarkDotNet.Artifacts", "__mismatch__"];
 
-    /// <summary>Sources that do no IO: everything under src but the command line.</summary>
-    public static IEnumerable<string> CoreSources => Files("src", ".cs").Where(f => !f.StartsWith("src/Cli/", StringComparison.Ordinal));
+    private static readonly string[] TouchTheOutside = ["src/Cli/", "src/Press/"];
+
+    /// <summary>Does no IO: everything under src but the command line and the press.</summary>
+    public static bool IsCore(string path) => !TouchTheOutside.Any(o => path.StartsWith(o, StringComparison.Ordinal));
+
+    public static IEnumerable<string> CoreSources => Files("src", ".cs").Where(IsCore);
 
     /// <summary>Paths from the top, with forward slashes.</summary>
     public static IEnumerable<string> Files(string folder = "", string ending = "") => Below(Repo.Path(folder.Split('/')))

@@ -14,7 +14,8 @@ public sealed class ReferenceTests
         ["Records"] = ["Language", "Engineering"],
         ["Rendering"] = ["Language", "Engineering", "Records"],
         ["Compiler"] = ["Language", "Engineering", "Reading", "Checking", "Records", "Rendering"],
-        ["Cli"] = ["Compiler"],
+        ["Press"] = ["Rendering"],
+        ["Cli"] = ["Compiler", "Press"],
     };
 
     private static readonly Dictionary<string, string> Home = new()
@@ -23,6 +24,8 @@ public sealed class ReferenceTests
         ["YamlDotNet"] = "Reading",
         ["Scriban.Signed"] = "Rendering",
         ["QRCoder"] = "Rendering",
+        ["Microsoft.Playwright"] = "Press",
+        ["PDFsharp"] = "Press",
         ["System.CommandLine"] = "Cli",
     };
 
@@ -52,6 +55,8 @@ public sealed class ReferenceTests
     [InlineData("YamlDotNet", "Reading")]
     [InlineData("Scriban", "Rendering")]
     [InlineData("QRCoder", "Rendering")]
+    [InlineData("Microsoft.Playwright", "Press")]
+    [InlineData("PdfSharp", "Press")]
     [InlineData("System.CommandLine", "Cli")]
     public void A_library_is_used_only_at_home(string space, string home)
     {

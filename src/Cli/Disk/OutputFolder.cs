@@ -17,9 +17,9 @@ internal static class OutputFolder
     {
         Guarded(shown, () =>
         {
-            folder = Target(folder, shown);
+            folder = Path.TrimEndingDirectorySeparator(Target(folder, shown));
             Spare(folder, shown);
-            var fresh = $"{folder.TrimEnd('/', '\\')}.{Environment.ProcessId}.new";
+            var fresh = $"{folder}.{Environment.ProcessId}.new";
             try
             {
                 var made = new List<string>();
@@ -116,7 +116,7 @@ internal static class OutputFolder
             Directory.Move(fresh, folder);
             return;
         }
-        var old = $"{folder.TrimEnd('/', '\\')}.{Environment.ProcessId}.old";
+        var old = $"{folder}.{Environment.ProcessId}.old";
         Directory.Move(folder, old);
         try
         {

@@ -12,15 +12,20 @@ namespace Witnessmark.Rendering.Checklist;
 internal static class PageRules
 {
     private const double CodeSize = 22;
+    private const double LeastModule = 0.5;
+    private const double RightMargin = 8; // as @page in sheet.css
+    private const double Padding = 1.5; // as @bottom-right in sheet.css
+    private const double CodeGap = 2;
+    private const double FootWidth = 189; // as @bottom-left and @bottom-right in sheet.css together
     private const int FootLetters = 88;
     private const double FootLine = 4.7;
     private const double FootSpace = 6.5;
 
-    public static string Of(SheetContext context, Paper paper)
+    /// <param name="code">The square code that is the same on every page; false leaves its place empty for the press.</param>
+    public static string Of(SheetContext context, Paper paper, bool code)
     {
         var foot = Foot(context).ToList();
-        var lines = 1 + foot.Sum(l => 1 + (l.Length / FootLetters));
-        var height = Math.Max(CodeSize + 5, (lines * FootLine) + FootSpace);
+        var height = FootHeight(context);
         var words = context.Words;
         var counter = $"{Quote(words.Sheet + " ")} counter(page) {Quote($" {words.OutOf} ")} counter(pages)";
         var mark = Quote(context.Identity.SetMark ?? words.Specimen) + (context.Identity.SetMark is null ? ";font-size:20pt;line-height:20pt;padding-bottom:1.5mm" : "");
@@ -30,7 +35,32 @@ internal static class PageRules
             $"@top-center{{content:{counter}}}",
             $"@top-right{{content:{mark}}}",
             $"@bottom-left{{content:{Quote(Identity(context) + " · ")} {counter} {Quote("\n" + string.Join('\n', foot))}}}",
-            $"@bottom-right{{content:url(\"data:image/svg+xml,{Uri.EscapeDataString(Code(context))}\")}}}}");
+            $"@bottom-right{{content:{(code ? $"url(\"data:image/svg+xml,{Uri.EscapeDataString(Code(context))}\")" : "\"\"")}}}}}{CodeWidth(context)}");
+    }
+
+    /// <summary>Where the code stands, from the lower right corner of the paper.</summary>
+    public static FootCode CodePlace(SheetContext context)
+    {
+        var size = SizeOfCode(context);
+        return new FootCode(context.Identity.CodeText, RightMargin, FootHeight(context) - Padding - size, size);
+    }
+
+    private static double FootHeight(SheetContext context)
+    {
+        var lines = 1 + Foot(context).Sum(l => 1 + (l.Length / FootLetters));
+        return Math.Max(SizeOfCode(context) + 5, (lines * FootLine) + FootSpace);
+    }
+
+    // a long name makes more modules; none may become too small to photocopy
+    private static double SizeOfCode(SheetContext context) =>
+        Math.Max(CodeSize, Qr.Modules(FootCode.Longest(context.Identity.CodeText)).Length * LeastModule);
+
+    private static string CodeWidth(SheetContext context)
+    {
+        var size = SizeOfCode(context);
+        return size <= CodeSize
+            ? ""
+            : string.Create(CultureInfo.InvariantCulture, $"@page{{@bottom-right{{width:{size + CodeGap:0.#}mm}}@bottom-left{{width:{FootWidth - size - CodeGap:0.#}mm}}}}");
     }
 
     /// <summary><c>WB-40 2.1.0 · 3F9A C21B 77DE · copy K7M</c></summary>
@@ -59,7 +89,7 @@ internal static class PageRules
         yield return $"{words.SheetsDisagree} {printed}{words.Forms} {ShortHash.Of(context.Identity.TemplateHash)}";
     }
 
-    public static string Code(SheetContext context) => Qr.Draw("code", context.Identity.CodeText, CodeSize);
+    public static string Code(SheetContext context) => Qr.Draw("code", context.Identity.CodeText, SizeOfCode(context));
 
     /// <summary>A CSS string that cannot end early: everything but letters and digits is written as its number.</summary>
     public static string Quote(string text)

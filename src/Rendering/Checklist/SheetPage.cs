@@ -11,10 +11,20 @@ namespace Witnessmark.Rendering.Checklist;
 public static class SheetPage
 {
     /// <summary>The same plan, identity, paper and words give the same bytes.</summary>
-    public static string Render(SheetPlan plan, SheetIdentity identity, Paper paper, Words words)
+    public static string Render(SheetPlan plan, SheetIdentity identity, Paper paper, Words words) =>
+        Render(new SheetContext(plan, identity, words), paper, code: true);
+
+    /// <summary>The same sheet without the code at its foot: on the press every page gets its own.</summary>
+    public static PressSheet ForPress(SheetPlan plan, SheetIdentity identity, Paper paper, Words words)
     {
         var context = new SheetContext(plan, identity, words);
-        var style = Resources.Text("site/sheet.css") + PageRules.Of(context, paper);
+        return new PressSheet(Render(context, paper, code: false), PageRules.CodePlace(context));
+    }
+
+    private static string Render(SheetContext context, Paper paper, bool code)
+    {
+        var (identity, words) = (context.Identity, context.Words);
+        var style = Resources.Text("site/sheet.css") + PageRules.Of(context, paper, code);
         return Templates.Render("sheet.html", new ScriptObject
         {
             ["language"] = words.Language,

@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+using Witnessmark.Language.Model;
+using Witnessmark.Records.Hashing;
+
+namespace Witnessmark.Compiler;
+
+/// <summary>Gathers the specimens that go to the press, or says why none does.</summary>
+internal static class Printing
+{
+    public static SpecimensToPrint Specimens(Library library, PrintOrder order)
+    {
+        if (Refusals.Of(library, order) is { } refusal)
+            return new SpecimensToPrint([], refusal);
+        var paper = Issuing.PaperOf(order.Paper ?? library.Workshop.Paper?.Value);
+        ImmutableArray<SpecimenPrint> sheets =
+        [
+            .. library.Procedures
+                .Where(p => order.Procedure is null ? !p.IsCommonPart : p.Id.Value == order.Procedure)
+                .SelectMany(p => Compiler.Specimens.Of(library.ScopeOf(p), ProcedureHash.Of(library, p), order.Part))
+                .Select(s => s.Print(paper)),
+        ];
+        return sheets.IsEmpty
+            ? new SpecimensToPrint([], new Refusal("There is no step to print a sheet of.", "Write one; witnessmark check says what is missing."))
+            : new SpecimensToPrint(sheets, Refusal: null);
+    }
+}
