@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Witnessmark.Engineering.Printing;
 using Witnessmark.Records.Hashing;
 using Witnessmark.Rendering.Figures;
 
@@ -11,15 +12,7 @@ namespace Witnessmark.Rendering.Checklist;
 /// </summary>
 internal static class PageRules
 {
-    private const double CodeSize = 22;
-    private const double LeastModule = 0.5;
-    private const double RightMargin = 8; // as @page in sheet.css
-    private const double Padding = 1.5; // as @bottom-right in sheet.css
-    private const double CodeGap = 2;
-    private const double FootWidth = 189; // as @bottom-left and @bottom-right in sheet.css together
     private const int FootLetters = 88;
-    private const double FootLine = 4.7;
-    private const double FootSpace = 6.5;
 
     /// <param name="code">The square code that is the same on every page; false leaves its place empty for the press.</param>
     public static string Of(SheetContext context, Paper paper, bool code)
@@ -28,7 +21,7 @@ internal static class PageRules
         var height = FootHeight(context);
         var words = context.Words;
         var counter = $"{Quote(words.Sheet + " ")} counter(page) {Quote($" {words.OutOf} ")} counter(pages)";
-        var mark = Quote(context.Identity.SetMark ?? words.Specimen) + (context.Identity.SetMark is null ? ";font-size:20pt;line-height:20pt;padding-bottom:1.5mm" : "");
+        var mark = Quote(context.Identity.SetMark ?? words.Specimen) + (context.Identity.SetMark is null ? ";font-size:var(--top-text);line-height:var(--top-text);padding-bottom:1.5mm" : "");
         return string.Join('\n',
             string.Create(CultureInfo.InvariantCulture, $"@page{{size:{(paper == Paper.A4 ? "A4" : "letter")};margin-bottom:{height:0.#}mm;"),
             $"@top-left{{content:{Quote(Top(context))}}}",
@@ -42,25 +35,28 @@ internal static class PageRules
     public static FootCode CodePlace(SheetContext context)
     {
         var size = SizeOfCode(context);
-        return new FootCode(context.Identity.CodeText, RightMargin, FootHeight(context) - Padding - size, size);
+        return new FootCode(context.Identity.CodeText, SheetMeasures.Right.Millimetres, FootHeight(context) - SheetMeasures.FootPad.Millimetres - size, size);
     }
 
     private static double FootHeight(SheetContext context)
     {
         var lines = 1 + Foot(context).Sum(l => 1 + (l.Length / FootLetters));
-        return Math.Max(SizeOfCode(context) + 5, (lines * FootLine) + FootSpace);
+        return Math.Max(
+            SizeOfCode(context) + SheetMeasures.SquareCodeQuiet.Millimetres,
+            (lines * SheetMeasures.FootLine.Millimetres) + SheetMeasures.FootSpace.Millimetres);
     }
 
     // a long name makes more modules; none may become too small to photocopy
     private static double SizeOfCode(SheetContext context) =>
-        Math.Max(CodeSize, Qr.Modules(FootCode.Longest(context.Identity.CodeText)).Length * LeastModule);
+        Math.Max(SheetMeasures.SquareCode.Millimetres, Qr.Modules(FootCode.Longest(context.Identity.CodeText)).Length * SheetMeasures.Module.Millimetres);
 
     private static string CodeWidth(SheetContext context)
     {
-        var size = SizeOfCode(context);
-        return size <= CodeSize
+        var more = SizeOfCode(context) - SheetMeasures.SquareCode.Millimetres;
+        return more <= 0
             ? ""
-            : string.Create(CultureInfo.InvariantCulture, $"@page{{@bottom-right{{width:{size + CodeGap:0.#}mm}}@bottom-left{{width:{FootWidth - size - CodeGap:0.#}mm}}}}");
+            : string.Create(CultureInfo.InvariantCulture,
+                $"@page{{@bottom-right{{width:{SheetMeasures.CodePlace.Millimetres + more:0.#}mm}}@bottom-left{{width:{SheetMeasures.FootText.Millimetres - more:0.#}mm}}}}");
     }
 
     /// <summary><c>WB-40 2.1.0 · 3F9A C21B 77DE · copy K7M</c></summary>

@@ -1,3 +1,6 @@
+using System.Security.Cryptography;
+using System.Text;
+using Witnessmark.Engineering.Printing;
 using Witnessmark.Records.Hashing;
 using Witnessmark.Rendering.Html;
 
@@ -20,8 +23,9 @@ public sealed record SheetIdentity(
     string PrintedAt,
     string TemplateHash)
 {
-    /// <summary>The hash of this program's own sheet templates and styles.</summary>
-    public static string OwnTemplateHash => Resources.Hash("templates/sheet", "site/sheet.css");
+    /// <summary>The hash of this program's own sheet templates, styles and measures.</summary>
+    public static string OwnTemplateHash => Convert.ToHexStringLower(SHA256.HashData(
+        Encoding.UTF8.GetBytes(Resources.Hash("templates/sheet", "site/sheet.css") + SheetMeasures.Root)));
 
     /// <summary>What the square code says: id, version, hash and set mark, in capitals.</summary>
     public string CodeText =>

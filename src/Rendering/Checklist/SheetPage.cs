@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using Scriban.Runtime;
+using Witnessmark.Engineering.Printing;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Checklist.Asks;
 using Witnessmark.Rendering.Html;
@@ -24,7 +25,7 @@ public static class SheetPage
     private static string Render(SheetContext context, Paper paper, bool code)
     {
         var (identity, words) = (context.Identity, context.Words);
-        var style = Resources.Text("site/sheet.css") + PageRules.Of(context, paper, code);
+        var style = SheetMeasures.Root + Resources.Text("site/sheet.css") + PageRules.Of(context, paper, code);
         return Templates.Render("sheet.html", new ScriptObject
         {
             ["language"] = words.Language,

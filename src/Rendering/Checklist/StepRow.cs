@@ -58,7 +58,8 @@ internal static class StepRow
                     yield return WorkedBlock.Of(worked, context);
                     break;
                 case StackAsk stack:
-                    yield return Ladder.Of(stack, step, Check(step), context);
+                    foreach (var ladder in Ladder.Of(stack, step, Check(step), context))
+                        yield return ladder;
                     break;
                 case PassAsk pass:
                     yield return PassBlock.Of(pass, step, context);

@@ -1,3 +1,5 @@
+using Witnessmark.Engineering.Printing;
+
 namespace Witnessmark.Rendering.Figures;
 
 /// <summary>
@@ -7,7 +9,7 @@ namespace Witnessmark.Rendering.Figures;
 /// </summary>
 public static class StackSection
 {
-    public const double Width = 26;
+    public static readonly double Width = SheetMeasures.Drawing.Millimetres;
     private const double Reach = 4;
     private const double Gap = 0.7;
     private const double EndBar = 4.6;
@@ -21,6 +23,7 @@ public static class StackSection
     public static double Scale(IReadOnlyList<IReadOnlyList<Piece>> rows, double rowHeight) =>
         rows.Select((row, i) => Room(i, rows.Count, rowHeight, row.Count) / row.Sum(p => Thick(p, rows))).DefaultIfEmpty(1).Min();
 
+    /// <param name="lastEnd">What the stack ends at; empty when it goes on.</param>
     public static string Draw(string id, IReadOnlyList<IReadOnlyList<Piece>> rows, double rowHeight, string lastEnd, string title)
     {
         var description = string.Join(", ", rows.SelectMany(r => r).Select(p => p.Label));
@@ -40,7 +43,8 @@ public static class StackSection
                 y += h + Gap;
             }
         }
-        svg.Rect(0.3, height - EndBar, Width - 0.6, EndBar - 0.2, "#000").Label(Width / 2, height - (EndBar / 2) - 0.1, 3.9, lastEnd, "#fff");
+        if (lastEnd.Length > 0)
+            svg.Rect(0.3, height - EndBar, Width - 0.6, EndBar - 0.2, "#000").Label(Width / 2, height - (EndBar / 2) - 0.1, 3.9, lastEnd, "#fff");
         return svg.Write();
     }
 

@@ -1,4 +1,5 @@
 using Witnessmark.Records.Sheets;
+using Witnessmark.Rendering.Checklist;
 using Witnessmark.Rendering.Checklist.Asks;
 
 namespace Witnessmark.Rendering.Tests.Checklist;
@@ -24,5 +25,21 @@ public class LadderTests
         Assert.Contains("facing to<br>PISTON", ladder, StringComparison.Ordinal);
         Assert.Contains("facing to<br>RING", ladder, StringComparison.Ordinal);
         Assert.Contains("19 in<br>0 left", ladder, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_stack_taller_than_a_page_is_parted_between_lines()
+    {
+        var library = Demo.Read(
+            ("machines/okr-34.yaml", "- 8 x steel-plate, friction-disc", "- 38 x steel-plate, friction-disc"),
+            ("machines/okr-34.yaml", "count: 8", "count: 38"), ("machines/okr-34.yaml", "count: 9", "count: 39"));
+        var html = SheetPage.Render(Demo.Plan(library), Demo.Issued, Paper.Letter, Words.English);
+        var ladders = html.Split("<div class=\"ladder\">")[1..];
+        Assert.Equal([28, 28, 23], ladders.Select(l => Markup.Count(l, "<span class=\"rung\">")));
+        Assert.Equal(["PISTON", "… D14", "… D28"], ladders.Select(l => Markup.Between(l, "<p class=\"end\">", "</p>")));
+        Assert.Equal([0, 0, 1], ladders.Select(l => Markup.Count(l, "79 in<br>0 left")));
+        Assert.Equal([1, 0, 0], ladders.Select(l => Markup.Count(l, "<b>E1 shows</b>")));
+        Assert.Equal([0, 0, 1], ladders.Select(l => Markup.Count(l, "<b>E2 shows</b>")));
+        Assert.Contains("“next is P28”", ladders[2], StringComparison.Ordinal);
     }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Scriban.Runtime;
+using Witnessmark.Engineering.Printing;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Quantities;
 using Witnessmark.Records.Sheets;
@@ -11,32 +12,54 @@ namespace Witnessmark.Rendering.Checklist.Asks;
 /// <summary>The stack as a page to read: left, right, next line. Each cell is struck as its part goes in.</summary>
 internal static class Ladder
 {
-    /// <summary>Height of a line in mm: the drawing beside the cells has the same. <c>--ladder-row</c> in sheet.css.</summary>
-    public const double RowHeight = 9.9;
+    /// <summary>Lines that the shorter paper holds below the step's words and two messages.</summary>
+    private const int MostRows = 16;
 
-    public static ScriptObject Of(StackAsk ask, SheetStep step, CheckAsk? check, SheetContext context)
+    /// <summary>One ladder, or several for a stack that is taller than a page: it is parted between lines, never in one.</summary>
+    public static IEnumerable<ScriptObject> Of(StackAsk ask, SheetStep step, CheckAsk? check, SheetContext context)
     {
-        var words = context.Words;
         var rows = Rows(ask.Cells);
+        var ladders = Parted(rows).ToList();
+        for (var i = 0; i < ladders.Count; i++)
+            yield return One(ladders[i], i, ladders.Count, new Whole(ask, step, check, context));
+    }
+
+    private sealed record Whole(StackAsk Ask, SheetStep Step, CheckAsk? Check, SheetContext Context);
+
+    private static ScriptObject One(List<List<LadderCell>> rows, int at, int count, Whole whole)
+    {
+        var (ask, step, check, context) = whole;
+        var words = context.Words;
+        var before = ask.Cells.TakeWhile(c => c.Position < rows[0][0].Position).LastOrDefault();
+        var last = at == count - 1;
         return new ScriptObject
         {
-            ["from"] = words.StackEnd(ask.Stack.From?.Value),
-            ["figure"] = Section(ask, step, words),
+            ["from"] = before is null ? words.StackEnd(ask.Stack.From?.Value) : $"… {before.Label}",
+            ["figure"] = Drawn(FigureId.Of("stack", step, ask) + (at == 0 ? "" : $"-{at + 1}"), rows, ask.Stack, last, words),
             ["rows"] = new ScriptArray(rows.Select(r => Row(r, words))),
-            ["total"] = string.Create(CultureInfo.InvariantCulture, $"{ask.Cells.Length} {words.In}"),
+            ["total"] = last ? string.Create(CultureInfo.InvariantCulture, $"{ask.Cells.Length} {words.In}") : "",
             ["left"] = $"0 {words.Left}",
             ["by"] = Box.By(words),
-            ["second"] = Second(ask, step, check, context),
+            ["second"] = Second(ask, rows, step, check, context),
             ["words"] = WordsOf(words),
         }.Showing("sheet-ladder.html");
     }
 
-    /// <summary>The stack in section, to one scale, the end that building starts from at the top.</summary>
-    public static RawHtml Section(StackAsk ask, SheetStep step, Words words)
+    // pieces of about the same height
+    private static IEnumerable<List<List<LadderCell>>> Parted(List<List<LadderCell>> rows)
     {
-        var to = words.StackEnd(ask.Stack.To?.Value);
-        var title = $"{words.SectionOfStack}: {words.StackEnd(ask.Stack.From?.Value)} – {to}";
-        return new RawHtml(StackSection.Draw(FigureId.Of("stack", step, ask), Pieces(Rows(ask.Cells), ask.Stack), RowHeight, to, title));
+        var pieces = (rows.Count + MostRows - 1) / MostRows;
+        return rows.Chunk(Math.Max(1, (rows.Count + pieces - 1) / Math.Max(1, pieces))).Select(c => c.ToList());
+    }
+
+    /// <summary>The stack in section, to one scale, the end that building starts from at the top.</summary>
+    public static RawHtml Section(StackAsk ask, SheetStep step, Words words) => Drawn(FigureId.Of("stack", step, ask), Rows(ask.Cells), ask.Stack, last: true, words);
+
+    private static RawHtml Drawn(string name, List<List<LadderCell>> rows, PartStack stack, bool last, Words words)
+    {
+        var to = words.StackEnd(stack.To?.Value);
+        var title = $"{words.SectionOfStack}: {words.StackEnd(stack.From?.Value)} – {to}";
+        return new RawHtml(StackSection.Draw(name, Pieces(rows, stack), SheetMeasures.LadderRow.Millimetres, last ? to : "", title));
     }
 
     /// <summary>A line has one part with teeth outside and behind it one with teeth inside, or either alone.</summary>
@@ -74,16 +97,17 @@ internal static class Ladder
     ];
 
     // the second person's questions are answered while the answer can still be seen
-    private static ScriptObject Second(StackAsk ask, SheetStep step, CheckAsk? check, SheetContext context)
+    private static ScriptObject Second(StackAsk ask, List<List<LadderCell>> rows, SheetStep step, CheckAsk? check, SheetContext context)
     {
         var faced = ask.Cells.Where(c => c.FacedTo is not null).ToList();
+        var here = rows.SelectMany(r => r).Where(faced.Contains).ToList();
         var call = CallWords.Of(step, context);
-        var first = ask.Cells.Length > 0 ? ask.Cells[0].Label : "";
+        var first = rows[0][0].Label;
         return new ScriptObject
         {
             ["role"] = check?.Role ?? "",
-            ["before"] = new ScriptArray(faced.Take(1).Select(f => $"{f.Label} {context.Words.Shows}")),
-            ["after"] = new ScriptArray(faced.Skip(1).Select(f => $"{f.Label} {context.Words.Shows}")),
+            ["before"] = new ScriptArray(here.Where(f => f == faced[0]).Select(f => $"{f.Label} {context.Words.Shows}")),
+            ["after"] = new ScriptArray(here.Where(f => f != faced[0]).Select(f => $"{f.Label} {context.Words.Shows}")),
             ["calls"] = call?.Call.Replace("___", first, StringComparison.Ordinal) ?? "",
             ["hears"] = call?.Answer.Replace("___", first, StringComparison.Ordinal) ?? "",
             ["marks"] = new ScriptArray(ask.Cells.Select(c => c.Part.Letters).Distinct()),

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Scriban.Runtime;
+using Witnessmark.Engineering.Printing;
 using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Checklist.InWords;
@@ -12,7 +13,6 @@ namespace Witnessmark.Rendering.Checklist.Asks;
 internal static class PassBlock
 {
     private const int BesideCircle = 12;
-    private const double CircleSize = 70;
 
     public static ScriptObject Of(PassAsk ask, SheetStep step, SheetContext context)
     {
@@ -32,7 +32,7 @@ internal static class PassBlock
     }
 
     public static RawHtml Circle(PassAsk ask, SheetStep step, Words words) =>
-        new(BoltCircle.Draw(FigureId.Of("bolts", step, ask), ask.Sequence.Length, CircleSize, words.BoltCircle, Inside(ask)));
+        new(BoltCircle.Draw(FigureId.Of("bolts", step, ask), ask.Sequence.Length, SheetMeasures.Circle.Millimetres, words.BoltCircle, Inside(ask)));
 
     private static ScriptObject Pass(PassSetting setting, PassAsk ask, SheetContext context) => new()
     {
