@@ -4,8 +4,10 @@ using Witnessmark.Language.Text;
 using Witnessmark.Records.Hashing;
 using Witnessmark.Records.Issuing;
 using Witnessmark.Records.Sheets;
+using Witnessmark.Records.Tags;
 using Witnessmark.Rendering;
 using Witnessmark.Rendering.Checklist;
+using Witnessmark.Rendering.Tags;
 
 namespace Witnessmark.Compiler;
 
@@ -22,13 +24,19 @@ internal static class Issuing
         var copy = new CopyIdentity(hash, order.Unit, order.Serial, order.Place, At(order), order.IssuedBy);
         var identity = new SheetIdentity(
             procedure.Id.Value, procedure.Version!.Value.Value, hash.Hex, copy.Mark, order.Unit, order.Serial, order.Place, Printed(order), SheetIdentity.OwnTemplateHash);
-        var sheet = SheetPage.Render(plan, identity, PaperOf(order.Paper ?? library.Workshop.Paper?.Value), Words.Of(procedure.Language?.Value));
+        var (paper, words) = (PaperOf(order.Paper ?? library.Workshop.Paper?.Value), Words.Of(procedure.Language?.Value));
+        var tags = TagPlanner.Plan(plan);
         var name = $"{procedure.Id.Value}{(order.Part is null ? "" : $"-{StepName.Slug(order.Part)}")}-{copy.Mark}";
         return new IssuedCopy(
             copy.Mark,
             procedure.Version.Value.Value,
             hash.Short12,
-            [OutputFile.Of($"{name}.html", sheet), OutputFile.Of($"{name}.yaml", BlankSignOff.Write(plan, copy))],
+            [
+                OutputFile.Of($"{name}.html", SheetPage.Render(plan, identity, paper, words)),
+                .. tags.IsEmpty ? Array.Empty<OutputFile>()
+                    : [OutputFile.Of($"{name}-tags.html", TagPage.Render(tags, plan, identity with { TemplateHash = TagPage.OwnTemplateHash }, paper, words))],
+                OutputFile.Of($"{name}.yaml", BlankSignOff.Write(plan, copy)),
+            ],
             Refusal: null);
     }
 

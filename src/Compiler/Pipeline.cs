@@ -25,7 +25,7 @@ public static class Pipeline
         return new Bench(library, findings.InReadingOrder());
     }
 
-    /// <summary>The site, and a specimen of every sheet on both papers.</summary>
+    /// <summary>The site, and a specimen of every sheet and its tags on both papers.</summary>
     public static ImmutableArray<OutputFile> Build(Bench bench, string programVersion)
     {
         var hashes = bench.Library.Procedures.ToImmutableDictionary(p => p.Id.Value, p => ProcedureHash.Of(bench.Library, p));
@@ -33,7 +33,7 @@ public static class Pipeline
         return
         [
             .. SitePages.Render(SiteContent.Of(bench.Library, hashes, specimens, programVersion)),
-            .. specimens.SelectMany(s => Enum.GetValues<Paper>().Select(s.Page)),
+            .. specimens.SelectMany(s => s.Pages),
         ];
     }
 

@@ -4,7 +4,6 @@ using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
 using Witnessmark.Reading.Pages;
 using Witnessmark.Records.Hashing;
-using Witnessmark.Rendering.Checklist;
 using Witnessmark.Rendering.Html;
 using Witnessmark.Rendering.Site;
 
@@ -16,7 +15,7 @@ internal static class SiteContent
     public static SiteData Of(Library library, ImmutableDictionary<string, ProcedureHash> hashes, ImmutableArray<Specimen> specimens, string programVersion) => new(
         library,
         hashes.ToImmutableDictionary(h => h.Key, h => h.Value.Short12),
-        specimens.GroupBy(s => s.Identity.Procedure).ToImmutableDictionary(g => g.Key, g => g.SelectMany(s => Enum.GetValues<Paper>().Select(s.Link)).ToImmutableArray()),
+        specimens.GroupBy(s => s.Identity.Procedure).ToImmutableDictionary(g => g.Key, g => g.SelectMany(s => s.Links).ToImmutableArray()),
         [.. Catalog.Rules.Select(Rule)],
         [.. HandWritten.Select(name => Written(name))],
         programVersion);

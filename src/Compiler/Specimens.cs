@@ -3,28 +3,46 @@ using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
 using Witnessmark.Records.Hashing;
 using Witnessmark.Records.Sheets;
+using Witnessmark.Records.Tags;
 using Witnessmark.Rendering;
 using Witnessmark.Rendering.Checklist;
 using Witnessmark.Rendering.Site;
+using Witnessmark.Rendering.Tags;
 
 namespace Witnessmark.Compiler;
 
 /// <summary>A sheet as it would print, marked as a specimen: to look at, not to work from.</summary>
 internal sealed record Specimen(SheetPlan Plan, SheetIdentity Identity)
 {
+    private enum Kind
+    {
+        Sheet,
+        Tags,
+    }
+
     private Words Words => Words.Of(Plan.Procedure.Language?.Value);
 
-    public OutputFile Page(Paper paper) => OutputFile.Of($"sheets/{Name(paper)}.html", SheetPage.Render(Plan, Identity, paper, Words));
+    private ImmutableArray<Kind> Kinds => TagPlanner.Plan(Plan).IsEmpty ? [Kind.Sheet] : [Kind.Sheet, Kind.Tags];
 
-    public SpecimenPrint Print(Paper paper) => new($"{Name(paper)}.pdf", SheetPage.ForPress(Plan, Identity, paper, Words));
+    /// <summary>The sheet and, where its steps need any, its tags; each on every paper.</summary>
+    public IEnumerable<OutputFile> Pages => OnPaper((kind, paper) => OutputFile.Of(Path(kind, paper), kind == Kind.Sheet
+        ? SheetPage.Render(Plan, Identity, paper, Words)
+        : TagPage.Render(TagPlanner.Plan(Plan), Plan, Identity with { TemplateHash = TagPage.OwnTemplateHash }, paper, Words)));
 
-    public SheetLink Link(Paper paper) => new(Plan.Part.Name is { } named ? $"{named.Value}, {paper}" : paper.ToString(), $"sheets/{Name(paper)}.html");
+    public IEnumerable<SheetLink> Links => OnPaper((kind, paper) => new SheetLink(
+        string.Join(", ", new[] { Plan.Part.Name?.Value ?? "", kind == Kind.Tags ? "tags" : "", paper.ToString() }.Where(t => t.Length > 0)), Path(kind, paper)));
 
-    // two hyphens: WB-40-strip may be a procedure of its own
-    private string Name(Paper paper)
+    public SpecimenPrint Print(Paper paper) => new($"{Name(Kind.Sheet, paper)}.pdf", SheetPage.ForPress(Plan, Identity, paper, Words));
+
+    private IEnumerable<T> OnPaper<T>(Func<Kind, Paper, T> make) => Kinds.SelectMany(kind => Enum.GetValues<Paper>().Select(paper => make(kind, paper)));
+
+    private string Path(Kind kind, Paper paper) => $"sheets/{Name(kind, paper)}.html";
+
+    // two hyphens: WB-40-strip and WB-40-tags may be procedures of their own
+    private string Name(Kind kind, Paper paper)
     {
         var part = Plan.Part.Name is { } name ? $"--{SitePages.FileName(name.Value)}" : "";
-        return $"{SitePages.FileName(Plan.Procedure.Id.Value)}{part}-{paper.ToString().ToLowerInvariant()}";
+        return $"{SitePages.FileName(Plan.Procedure.Id.Value)}{part}{(kind == Kind.Tags ? "--tags" : "")}-{paper.ToString().ToLowerInvariant()}";
     }
 }
 

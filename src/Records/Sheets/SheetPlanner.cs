@@ -27,7 +27,7 @@ public static class SheetPlanner
         return new SheetPlan(scope, chosen, sections.ToImmutable());
     }
 
-    private static PlannedStep Step(StepInPlace place, StepNames names)
+    internal static PlannedStep Step(StepInPlace place, StepNames names)
     {
         var performed = PerformedSteps.Of(place, names);
         var sheet = new SheetStep(
