@@ -7,7 +7,6 @@ using Witnessmark.Reading.Records;
 using Witnessmark.Reading.References;
 using Witnessmark.Records.Hashing;
 using Witnessmark.Records.Receiving;
-using Witnessmark.Rendering.Checklist;
 using Witnessmark.Rendering.Site;
 
 namespace Witnessmark.Compiler;
