@@ -90,6 +90,10 @@ public static class SheetMeasures
     public static readonly Measure SignalWidth = Length("signal-width", 51);
     public static readonly Measure NoticeWidth = Length("notice-width", 36);
 
+    // the narrower paper is A4, the shorter one Letter
+    public static readonly Measure NarrowPaper = Length("narrow-paper", 210);
+    public static readonly Measure ShortPaper = Length("short-paper", 279.4);
+
     // the page: a clip covers the top, a clamp the left, identity and code stand at the foot, nothing is on the back
     public static readonly Measure Clip = Length("clip", 20);
     public static readonly Measure Clamp = Length("clamp", 13);
