@@ -22,6 +22,12 @@ public sealed record FastenerGroup(Located<string> Id, DataNode Node) : IItem
 
     public Located<Quantity>? Length { get; init; }
 
+    /// <summary>Diameter of the circle through the bolts' centres, when they stand on one.</summary>
+    public Located<Quantity>? PitchCircle { get; init; }
+
+    /// <summary>Width of a head across its flats.</summary>
+    public Located<Quantity>? AcrossFlats { get; init; }
+
     /// <summary>Property class after ISO 898-1: <c>10.9</c>.</summary>
     public Located<string>? PropertyClass { get; init; }
 

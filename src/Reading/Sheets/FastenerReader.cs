@@ -17,6 +17,8 @@ internal static class FastenerReader
             AtEach = group.Name("at", "line"),
             Thread = group.Text("thread", "M16x2") is { } thread ? ThreadReader.Read(thread, group.Findings) : null,
             Length = group.Quantity("length", "55 mm", "length"),
+            PitchCircle = group.Quantity("pitch-circle", "330 mm", "length"),
+            AcrossFlats = group.Quantity("across-flats", "24 mm", "length"),
             PropertyClass = group.Text("class", "\"10.9\""),
             Condition = group.OneOf("condition", "dry", "oiled", "paste"),
             NutFactor = group.Number("k", "0.15"),

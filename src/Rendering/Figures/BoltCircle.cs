@@ -1,51 +1,118 @@
+using System.Collections.Immutable;
 using System.Globalization;
+using Witnessmark.Engineering.Printing;
 
 namespace Witnessmark.Rendering.Figures;
 
-/// <summary>Bolts of a group on their circle, evenly spaced as the data sheet counts them: 1 at twelve o'clock, then clockwise.</summary>
+/// <summary>Bolts on a circle.</summary>
+/// <param name="Count">At least 1.</param>
+/// <param name="PitchCircle">Through the bolts' centres, in mm; null: drawn not to scale, and said so.</param>
+/// <param name="AcrossFlats">Of a head, in mm; null: heads are drawn as large as a number needs.</param>
+/// <param name="Passes">Rings to ink outside every bolt; 0 to 9.</param>
+/// <param name="Inside">Lines in the middle: thread, what fits one way.</param>
+public sealed record BoltedRing(int Count, decimal? PitchCircle, decimal? AcrossFlats, int Passes, ImmutableArray<string> Inside);
+
+/// <summary>
+/// Bolts of a group on their circle, evenly spaced as the data sheet counts them: 1 at twelve o'clock, then clockwise. Outside
+/// of each stand its passes, one below the other, to be inked as the wrench clicks.
+/// </summary>
 public static class BoltCircle
 {
+    private const double RoundHead = 5.2;
     private const double HeadOfPitch = 0.42;
-    private const double LargestHead = 5.2;
-    private const double Number = 3.9;
-    private const double Margin = 4.6;
+    private const double Mark = 4.6;
+    private const double Pass = 2.7;
+    private const double BesidePass = 5.9;
+    private const double ForNumber = 1.15;
+    private const double NumberInHead = 6.4;
+
+    /// <summary>Without passes the drawing is as large as the sheet has room for it.</summary>
+    private static readonly double Smallest = (SheetMeasures.Circle.Millimetres / 2) - RoundHead - Mark;
+
+    /// <summary>Radius drawn: numbers of neighbours do not touch.</summary>
+    public static double Radius(BoltedRing ring) => ring.Count < 2 ? 0 : Math.Max(Smallest, ring.Count * ForNumber);
+
+    /// <summary>Edge of the square drawing in mm.</summary>
+    public static double Size(BoltedRing ring) => 2 * (Radius(ring) + RoundHead + Mark + (ring.Passes * BesidePass));
+
+    /// <summary>mm drawn for 1 mm of the machine; null when nothing says so.</summary>
+    public static double? Scale(BoltedRing ring) => ring is { Count: > 1, PitchCircle: > 0 and { } pitch } ? 2 * Radius(ring) / (double)pitch : null;
 
     /// <summary>Centre of a bolt in mm, y downward.</summary>
-    public static (double X, double Y) Position(int bolt, int count, double size)
-    {
-        var radius = Radius(count, size);
-        var angle = 2 * Math.PI * (bolt - 1) / count;
-        return ((size / 2) + (radius * Math.Sin(angle)), (size / 2) - (radius * Math.Cos(angle)));
-    }
+    public static (double X, double Y) Position(BoltedRing ring, int bolt) => At(ring, bolt, Radius(ring));
 
-    /// <param name="id">Unique on the page.</param>
-    /// <param name="count">At least 1.</param>
-    /// <param name="size">Edge of the square drawing in mm.</param>
-    /// <param name="inside">Lines in the middle: thread, what fits one way.</param>
-    public static string Draw(string id, int count, double size, string title, IReadOnlyList<string> inside)
+    public static string Draw(string id, BoltedRing ring, Words words)
     {
-        var names = string.Join(", ", Enumerable.Range(1, count).Select(i => i.ToString(CultureInfo.InvariantCulture)));
-        var svg = new Svg(id, size, size, title, names);
-        var centre = size / 2;
-        svg.Circle(centre, centre, Radius(count, size), "none", 0.5);
-        svg.Path($"M{Svg.N(centre)} {Svg.N(Margin + 0.2)}l-2.6 -4.4h5.2z", "#000");
-        for (var bolt = 1; bolt <= count; bolt++)
+        var bolts = Enumerable.Range(1, ring.Count).ToList();
+        var size = Size(ring);
+        var svg = new Svg(id, size, size, words.BoltCircle, string.Join(", ", bolts.Select(Number)));
+        svg.Circle(size / 2, size / 2, Radius(ring), "none", 0.5);
+        svg.Polygon([(size / 2, Mark), ((size / 2) - 2.6, 0.2), ((size / 2) + 2.6, 0.2)], "#000");
+        foreach (var bolt in bolts)
         {
-            var (x, y) = Position(bolt, count, size);
-            svg.Circle(x, y, Head(count, size), "#fff", 0.6).Label(x, y, Number, bolt.ToString(CultureInfo.InvariantCulture));
+            Bolt(svg, ring, bolt);
+            foreach (var pass in Enumerable.Range(1, ring.Passes))
+            {
+                var (x, y) = At(ring, bolt, Radius(ring) + RoundHead + ((pass - 0.5) * BesidePass));
+                svg.Circle(x, y, Pass, "#fff", 0.5).Label(x, y, Svg.Floor, Number(pass));
+            }
         }
-        for (var line = 0; line < inside.Count; line++)
-            svg.Label(centre, centre + ((line - ((inside.Count - 1) / 2.0)) * 5.2), Number, inside[line]);
+        Middle(svg, ring, words);
         return svg.Write();
     }
 
-    // the head's edge and the twelve-o'clock mark stay inside the drawing
-    private static double Radius(int count, double size)
+    private static void Bolt(Svg svg, BoltedRing ring, int bolt)
     {
-        var largest = (size / 2) - Margin - LargestHead;
-        return count < 2 ? 0 : largest;
+        var (x, y) = Position(ring, bolt);
+        if (Flats(ring) is not { } flats)
+        {
+            svg.Circle(x, y, Round(ring), "#fff", 0.6).Label(x, y, Svg.Floor, Number(bolt));
+            return;
+        }
+        svg.Polygon(Enumerable.Range(0, 6).Select(i => Math.PI * i / 3).Select(a => (x + (flats / Math.Sqrt(3) * Math.Cos(a)), y + (flats / Math.Sqrt(3) * Math.Sin(a)))), "#fff", 0.6);
+        // a number that has no room on the head stands inward of it
+        var inward = flats >= NumberInHead ? 0 : (flats / Math.Sqrt(3)) + 3.2;
+        var (atX, atY) = At(ring, bolt, Radius(ring) - inward);
+        svg.Label(atX, atY, Svg.Floor, Number(bolt));
     }
 
-    private static double Head(int count, double size) =>
-        count < 2 ? LargestHead : Math.Min(LargestHead, HeadOfPitch * 2 * Math.PI * Radius(count, size) / count);
+    /// <summary>Across flats as drawn; null when not to scale, or when heads of that size would not go round.</summary>
+    private static double? Flats(BoltedRing ring)
+    {
+        if (Scale(ring) is not { } scale || ring.AcrossFlats is not { } across || across <= 0)
+            return null;
+        var drawn = (double)across * scale;
+        return drawn * 2 / Math.Sqrt(3) < 2 * Radius(ring) * Math.Sin(Math.PI / ring.Count) ? drawn : null;
+    }
+
+    private static double Round(BoltedRing ring) => ring.Count < 2 ? RoundHead : Math.Min(RoundHead, HeadOfPitch * 2 * Math.PI * Radius(ring) / ring.Count);
+
+    private static void Middle(Svg svg, BoltedRing ring, Words words)
+    {
+        if (ring.Count < 2)
+            return;
+        var centre = Size(ring) / 2;
+        var lines = ring.Inside.Concat(Scales(ring, words)).SelectMany(l => TextWidth.Wrap(l, (2 * Radius(ring)) - (4 * RoundHead))).ToList();
+        svg.Lines(centre, centre - ((lines.Count - 1) / 2.0 * TextWidth.Leading), lines, Anchor.Middle);
+    }
+
+    private static IEnumerable<string> Scales(BoltedRing ring, Words words)
+    {
+        if (Scale(ring) is null)
+        {
+            yield return words.NotToScale;
+            yield break;
+        }
+        yield return string.Create(CultureInfo.InvariantCulture, $"{words.PitchCircle} {ring.PitchCircle:0.##}\u00A0mm");
+        if (Flats(ring) is null)
+            yield return words.HeadsNotToScale;
+    }
+
+    private static (double X, double Y) At(BoltedRing ring, int bolt, double radius)
+    {
+        var angle = 2 * Math.PI * (bolt - 1) / ring.Count;
+        return ((Size(ring) / 2) + (radius * Math.Sin(angle)), (Size(ring) / 2) - (radius * Math.Cos(angle)));
+    }
+
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

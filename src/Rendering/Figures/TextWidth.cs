@@ -11,6 +11,9 @@ internal static class TextWidth
     /// <summary>From line to line of the smallest text, in mm.</summary>
     public const double Leading = 4.9;
 
+    /// <summary>Lines are not broken at a blank that keeps a number and its unit together.</summary>
+    private static readonly char[] Blanks = [' ', '\n', '\r', '\t'];
+
     private const int First = ' ';
     private const int Latin = 0x250;
     private const double Wide = 0.8;
@@ -32,7 +35,7 @@ internal static class TextWidth
     {
         var lines = ImmutableArray.CreateBuilder<string>();
         var line = "";
-        foreach (var word in text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).SelectMany(w => Pieces(w, width)))
+        foreach (var word in text.Split(Blanks, StringSplitOptions.RemoveEmptyEntries).SelectMany(w => Pieces(w, width)))
         {
             if (line.Length > 0 && Of($"{line} {word}") > width)
             {

@@ -3,6 +3,7 @@ using Witnessmark.Language.Model;
 using Witnessmark.Language.Quantities;
 using Witnessmark.Language.Text;
 using Witnessmark.Language.Wording;
+using Witnessmark.Rendering.Site.Drawings;
 
 namespace Witnessmark.Rendering.Site;
 
@@ -12,20 +13,21 @@ internal static class MachinePage
     public static OutputFile Render(Machine machine, SiteData data, PageFrame frame)
     {
         var worked = new WorkedLines(data.Library.Workshop);
+        var words = Words.Of(data.Library.Workshop.Language?.Value);
         var content = new ScriptObject
         {
             ["id"] = machine.Id.Value,
             ["title"] = machine.Title?.Value ?? machine.Id.Value,
             ["serials"] = machine.Serials?.Value.ToString() ?? "",
             ["basis"] = machine.Basis?.Value ?? "",
-            ["fasteners"] = new ScriptArray(machine.Fasteners.Select(g => Group(g, worked))),
+            ["fasteners"] = new ScriptArray(machine.Fasteners.Select((g, i) => Group(g, worked, MachineDrawings.Ring(g, i, words)))),
             ["stacks"] = new ScriptArray(machine.Stacks.Select(s => Stack(s, machine, worked))),
             ["tables"] = Tables(machine),
         };
         return frame.Page(SitePages.PathOf(machine), machine.Title?.Value ?? machine.Id.Value, "machine.html", content);
     }
 
-    private static ScriptObject Group(FastenerGroup group, WorkedLines worked) => new()
+    private static ScriptObject Group(FastenerGroup group, WorkedLines worked, Drawing? drawing) => new()
     {
         ["id"] = group.Id.Value,
         ["name"] = DeclaredName.SpokenIn(group.Id.Value),
@@ -33,6 +35,7 @@ internal static class MachinePage
             group.Condition is { } d ? $"threads {d.Value}" : "", group.NutFactor is { } k ? $"nut factor {k.Value}" : "", group.FitsOneWay is { } f ? $"fits one way: {f.Value}" : ""),
         ["torque"] = group.Torque is { } torque ? Measures.InBoth(torque.Value) : "",
         ["lines"] = Lines(worked.Of(group)),
+        ["figure"] = drawing?.Model,
         ["basis"] = group.Basis?.Value ?? "",
     };
 

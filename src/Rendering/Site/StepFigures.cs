@@ -32,7 +32,7 @@ internal sealed class StepFigures
     private static IEnumerable<Drawing> Draw(Ask ask, SheetStep step, Words words) => ask switch
     {
         StackAsk stack => [new(Ladder.Section(stack, step, words).Markup, words.SectionOfStack)],
-        PassAsk { Sequence.Length: > 0 } passes => [new(PassBlock.Circle(passes, step, words).Markup, words.BoltCircle)],
+        PassAsk { Sequence.Length: > 0 } passes => [new(PassBlock.Circle(passes, step, words, passes.Settings.Length).Markup, $"{words.BoltCircle}. {words.InkEachPass}")],
         _ => [],
     };
 }

@@ -3,6 +3,13 @@ namespace Witnessmark.Rendering;
 /// <summary>Words of the drawings.</summary>
 public sealed partial record Words
 {
+    public string NotToScale => Say("not to scale", "sin escala");
+
+    // bolt circle
+    public string PitchCircle => Say("pitch circle", "círculo de pernos");
+    public string HeadsNotToScale => Say("heads not to scale", "cabezas sin escala");
+    public string InkEachPass => Say("Ink a number outside the bolt in each pass.", "Marque en cada pasada un número fuera del perno.");
+
     // sling
     public string SlingOf(string load) => Say($"Sling for the load: {load}", $"Eslinga para la carga: {load}");
     public string InEachLeg => Say("in each leg", "en cada ramal");

@@ -8,9 +8,17 @@ internal static class Drawn
 {
     public static string Of(FigureCase said) => said["figure"] switch
     {
+        "bolt circle" => Bolts(said),
         "sling" => Sling(said),
         var figure => throw new ArgumentException($"{said.Name}: no figure {figure}"),
     };
+
+    private static string Bolts(FigureCase said)
+    {
+        var (pitch, flats) = (said.Maybe("pitch-circle"), said.Maybe("across-flats"));
+        var ring = new BoltedRing(said.Count("count"), pitch is null ? null : FigureCase.Q(pitch).Number, flats is null ? null : FigureCase.Q(flats).Number, said.Count("passes"), [.. said.Each("inside")]);
+        return BoltCircle.Draw(said.Name, ring, said.Words);
+    }
 
     private static string Sling(FigureCase said)
     {

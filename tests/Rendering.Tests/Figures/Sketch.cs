@@ -29,8 +29,7 @@ internal sealed class Sketch
 
     public IEnumerable<XElement> Named(string name) => _root.Elements().Where(e => e.Name.LocalName == name);
 
-    /// <summary>Rectangles, the widest stroke first, as they stand in the drawing.</summary>
-    public IEnumerable<Box> Rects(double stroke) => Named("rect").Where(r => r.Attribute("stroke-width")?.Value == Svg.N(stroke)).Select(BoxOf);
+    public IEnumerable<Box> Boxes(string name) => Named(name).Select(BoxOf);
 
     private static Box BoxOf(XElement e) => e.Name.LocalName switch
     {

@@ -1,6 +1,9 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Scriban.Runtime;
-using Witnessmark.Engineering.Printing;
+using Witnessmark.Language.Model;
+using Witnessmark.Language.Quantities;
+using Witnessmark.Language.Text;
 using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Checklist.InWords;
@@ -20,7 +23,7 @@ internal static class PassBlock
         var bolts = ask.Sequence.Length;
         return new ScriptObject
         {
-            ["circle"] = Circle(ask, step, words),
+            ["circle"] = Circle(ask, step, words, passes: 0),
             ["clockwise"] = words.BoltCircle,
             ["ink"] = words.InkEach,
             ["wide"] = bolts > BesideCircle,
@@ -31,8 +34,14 @@ internal static class PassBlock
         }.Showing("sheet-passes.html");
     }
 
-    public static RawHtml Circle(PassAsk ask, SheetStep step, Words words) =>
-        new(BoltCircle.Draw(FigureId.Of("bolts", step, ask), ask.Sequence.Length, SheetMeasures.Circle.Millimetres, words.BoltCircle, Inside(ask)));
+    /// <param name="passes">To ink beside the bolts; none where they are inked in rows of their own.</param>
+    public static RawHtml Circle(PassAsk ask, SheetStep step, Words words, int passes) =>
+        new(BoltCircle.Draw(FigureId.Of("bolts", step, ask), Ring(ask.Group, ask.Sequence.Length, passes), words));
+
+    public static BoltedRing Ring(FastenerGroup group, int count, int passes) =>
+        new(count, Millimetres(group.PitchCircle), Millimetres(group.AcrossFlats), passes, Inside(group, count));
+
+    private static decimal? Millimetres(Located<Quantity>? length) => length?.Value.In(UnitTable.Get("mm")).Number;
 
     private static ScriptObject Pass(PassSetting setting, PassAsk ask, SheetContext context) => new()
     {
@@ -43,10 +52,10 @@ internal static class PassBlock
         ["bolts"] = new ScriptArray((setting.Circular ? [.. ask.Sequence.Order()] : ask.Sequence)),
     };
 
-    private static List<string> Inside(PassAsk ask) =>
+    private static ImmutableArray<string> Inside(FastenerGroup group, int count) =>
     [
-        string.Create(CultureInfo.InvariantCulture, $"{ask.Sequence.Length} × {ask.Group.Thread?.Value.ToString() ?? ""}").TrimEnd(' ', '×'),
-        .. ask.Group.FitsOneWay is { } way ? new[] { way.Value } : [],
+        string.Create(CultureInfo.InvariantCulture, $"{count} × {group.Thread?.Value.ToString() ?? ""}").TrimEnd(' ', '×'),
+        .. group.FitsOneWay is { } way ? new[] { way.Value } : [],
     ];
 
     private static IEnumerable<string> Group(PassAsk ask, Words words)
