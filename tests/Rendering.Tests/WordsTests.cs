@@ -24,7 +24,7 @@ public class WordsTests
     [Fact]
     public void The_signal_words_are_those_of_the_trade() =>
         Assert.Equal(
-            ["AVISO", "PRECAUCIÓN", "ADVERTENCIA", "PELIGRO"],
+            ["NOTA", "AVISO", "PRECAUCIÓN", "ADVERTENCIA", "PELIGRO"],
             Enum.GetValues<SignalWord>().Select(Words.Spanish.Signal));
 
     [Theory]

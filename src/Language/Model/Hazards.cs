@@ -3,9 +3,11 @@ using Witnessmark.Language.Text;
 
 namespace Witnessmark.Language.Model;
 
-/// <summary>ANSI Z535 signal words, weakest first.</summary>
+/// <summary>Signal words of both vocabularies, weakest first.</summary>
 public enum SignalWord
 {
+    /// <summary>Military manuals only: what must be known and harms nobody.</summary>
+    Note,
     Notice,
     Caution,
     Warning,

@@ -15,6 +15,8 @@ public sealed record Workshop(SourceText Source, DataNode Node) : WorkshopFile(S
 
     /// <summary><c>ANSI Z535</c> or <c>military</c>.</summary>
     public Located<string>? SignalWords { get; init; }
+
+    public SignalScheme SignalScheme => SignalWords?.Value == "military" ? SignalScheme.Military : SignalScheme.AnsiZ535;
     public Located<string>? Notice { get; init; }
 
     /// <summary>Whom to call, printed at the foot of every sheet.</summary>

@@ -125,6 +125,7 @@ internal sealed partial class MessageReader(SourceText source, FindingList findi
         "WARNING" => SignalWord.Warning,
         "CAUTION" => SignalWord.Caution,
         "NOTICE" => SignalWord.Notice,
+        "NOTE" => SignalWord.Note,
         _ => null,
     };
 

@@ -2,6 +2,7 @@ using Scriban.Runtime;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
+using Witnessmark.Rendering.Html;
 
 namespace Witnessmark.Rendering.Checklist;
 
@@ -11,10 +12,11 @@ internal static class MessageBox
     public static ScriptObject Of(SafetyMessage message, Fills fills, SheetContext context)
     {
         var signal = message.Signal ?? SignalWord.Warning;
+        var scheme = context.Scope.Library.Workshop.SignalScheme;
         return new ScriptObject
         {
-            ["kind"] = signal.ToString().ToLowerInvariant(),
-            ["triangle"] = signal != SignalWord.Notice,
+            ["kind"] = SignalLook.Kind(signal, scheme),
+            ["triangle"] = scheme.IsForPeople(signal),
             ["word"] = context.Words.Signal(signal),
             ["nature"] = Say.Capital(fills.In(message.Nature.Value)),
             ["rest"] = SheetContext.Text(message.Rest, fills),

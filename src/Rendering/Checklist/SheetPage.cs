@@ -25,7 +25,7 @@ public static class SheetPage
     private static string Render(SheetContext context, Paper paper, bool code)
     {
         var (identity, words) = (context.Identity, context.Words);
-        var style = SheetMeasures.Root + Resources.Text("site/sheet.css") + PageRules.Of(context, paper, code);
+        var style = SheetMeasures.Root + Resources.Text("site/sheet.css") + Resources.Text("site/signals.css") + PageRules.Of(context, paper, code);
         return Templates.Render("sheet.html", new ScriptObject
         {
             ["language"] = words.Language,

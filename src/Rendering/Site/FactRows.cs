@@ -8,6 +8,9 @@ namespace Witnessmark.Rendering.Site;
 /// <summary>Facts as rows of label and words, with the numbers that the data sheet holds for them.</summary>
 internal sealed class FactRows(Scope scope, Library library)
 {
+    /// <summary>The words that messages are written in.</summary>
+    public SignalScheme Signals => library.Workshop.SignalScheme;
+
     public ScriptArray Of(ImmutableArray<Fact> facts, StepInPlace? step) => new(facts.Where(f => Shown(f.Word)).Select(f => new ScriptObject
     {
         ["label"] = DeclaredName.Spoken(f.Word.Spelled()),

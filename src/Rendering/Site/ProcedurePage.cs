@@ -63,13 +63,13 @@ internal static class ProcedurePage
         ["heading"] = section.Heading?.Value ?? "",
         ["facts"] = rows.Of(section.Facts, null),
         ["prose"] = ProseHtml.Blocks(section.Prose),
-        ["messages"] = Messages(section.Messages),
+        ["messages"] = Messages(section.Messages, rows.Signals),
         ["steps"] = new ScriptArray(section.Steps.Select(s => new ScriptObject
         {
             ["number"] = s.Number,
             ["name"] = s.NameWithStop,
             ["text"] = ProseHtml.Inlines(s.Text),
-            ["messages"] = Messages(s.Messages),
+            ["messages"] = Messages(s.Messages, rows.Signals),
             ["facts"] = rows.Of(s.Facts, new StepInPlace(procedure, part, section, s, [])),
             ["remarks"] = new ScriptArray(s.Remarks.Select(r => ProseHtml.Inlines(r))),
             ["blocks"] = ProseHtml.Blocks(s.Blocks),
@@ -77,11 +77,11 @@ internal static class ProcedurePage
         })),
     };
 
-    private static ScriptArray Messages(IEnumerable<SafetyMessage> messages) => new(messages.Select(m => new ScriptObject
+    private static ScriptArray Messages(IEnumerable<SafetyMessage> messages, SignalScheme scheme) => new(messages.Select(m => new ScriptObject
     {
         ["word"] = m.Word.Value,
-        ["kind"] = m.Signal?.ToString().ToLowerInvariant() ?? "unknown",
-        ["alert"] = m.Signal is not (null or SignalWord.Notice),
+        ["kind"] = m.Signal is { } word ? SignalLook.Kind(word, scheme) : "unknown",
+        ["alert"] = m.Signal is { } signal && scheme.IsForPeople(signal),
         ["nature"] = Say.Capital(m.Nature.Value),
         ["rest"] = ProseHtml.Inlines(m.Rest),
         ["avoid"] = new ScriptArray(m.Avoid.Select(a => ProseHtml.Inlines(a))),

@@ -14,7 +14,7 @@ public static class SitePages
         var frame = new PageFrame(data);
         return
         [
-            OutputFile.Of("pages.css", Resources.Text("site/pages.css")),
+            OutputFile.Of("pages.css", Resources.Text("site/pages.css") + Resources.Text("site/signals.css")),
             Index(data, frame),
             .. data.Library.Procedures.Select(p => ProcedurePage.Render(p, data, frame)),
             .. data.Library.Machines.Select(m => MachinePage.Render(m, data, frame)),

@@ -73,7 +73,8 @@ public sealed partial record Words
         SignalWord.Danger => Say("DANGER", "PELIGRO"),
         SignalWord.Warning => Say("WARNING", "ADVERTENCIA"),
         SignalWord.Caution => Say("CAUTION", "PRECAUCIÓN"),
-        _ => Say("NOTICE", "AVISO"),
+        SignalWord.Notice => Say("NOTICE", "AVISO"),
+        _ => Say("NOTE", "NOTA"),
     };
 
     /// <summary>What of several points is judged: each, least, most, mean, spread, sum.</summary>

@@ -13,6 +13,9 @@ public sealed class MessageWithoutAvoidance : IProcedureRule
     {
         foreach (var message in scope.Procedure.Messages())
         {
+            // a NOTE tells of no harm
+            if (SignalWords.OnlyTells(message, scope))
+                continue;
             // at least one way out
             if (!message.Avoid.IsEmpty)
                 continue;

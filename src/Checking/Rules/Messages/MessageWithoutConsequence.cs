@@ -13,6 +13,9 @@ public sealed class MessageWithoutConsequence : IProcedureRule
     {
         foreach (var message in scope.Procedure.Messages())
         {
+            // a NOTE tells of no harm
+            if (SignalWords.OnlyTells(message, scope))
+                continue;
             // no words at all: said by the reader
             if (string.IsNullOrWhiteSpace(message.Nature.Value))
                 continue;

@@ -13,6 +13,9 @@ public sealed class MessageWithoutHazard : IProcedureRule
     {
         foreach (var message in scope.Procedure.Messages())
         {
+            // a NOTE tells of no harm
+            if (SignalWords.OnlyTells(message, scope))
+                continue;
             // it names one; whether that one is declared is checked with all other names
             if (message.Hazard is not null)
                 continue;

@@ -1,6 +1,7 @@
 using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Checking.Rules.Messages;
 
@@ -13,14 +14,16 @@ public sealed class SignalWordUnknown : IProcedureRule
     {
         foreach (var message in scope.Procedure.Messages())
         {
-            // one of the four
-            if (message.Signal is not null)
+            // one of the scheme's
+            if (SignalWords.Of(message, scope) is not null)
                 continue;
             findings.Add(
                 Info,
                 message.Word.At,
-                $"“{message.Word.Value}” is no signal word.",
-                "There are four words, and each says how bad it gets: DANGER, WARNING, CAUTION for people, NOTICE for the machine alone. A fifth says nothing.",
+                message.Signal is null ? $"“{message.Word.Value}” is no signal word." : $"“{message.Word.Value}” is no signal word in this workshop, which writes {Vocabulary(scope)}.",
+                SignalWords.Scheme(scope) == SignalScheme.Military
+                    ? "There are three words: WARNING for people, CAUTION for equipment, NOTE for what else must be known. A fourth says nothing."
+                    : "There are four words, and each says how bad it gets: DANGER, WARNING, CAUTION for people, NOTICE for the machine alone. A fifth says nothing.",
                 PutRight(scope, message));
         }
     }
@@ -29,7 +32,10 @@ public sealed class SignalWordUnknown : IProcedureRule
     {
         if (message.Hazard is { } name && scope.Hazard(name.Value) is { } hazard && SignalWords.Right(scope, hazard) is { } right)
             return $"Write {SignalWords.Spelled(right)}: that is the word for {hazard.Id.Value}.";
-        var near = NearMiss.Of(message.Word.Value.ToUpperInvariant(), SignalWords.All.Select(SignalWords.Spelled));
-        return near is null ? "Write DANGER, WARNING, CAUTION or NOTICE. What is no danger is plain text." : $"Did you mean {near}?";
+        var words = SignalWords.Scheme(scope).Words().Select(SignalWords.Spelled).ToList();
+        var near = NearMiss.Of(message.Word.Value.ToUpperInvariant(), words);
+        return near is null ? $"Write {Say.Or(words)}. What is no danger is plain text." : $"Did you mean {near}?";
     }
+
+    private static string Vocabulary(Scope scope) => SignalWords.Scheme(scope) == SignalScheme.Military ? "the words of military manuals" : "the words of ANSI Z535";
 }

@@ -14,7 +14,7 @@ public sealed class SignalWordWrong : IProcedureRule
         foreach (var message in scope.Procedure.Messages())
         {
             // no signal word, or no hazard to hold it against: said by other rules
-            if (message.Signal is not { } written || message.Hazard is not { } name || scope.Hazard(name.Value) is not { } hazard)
+            if (SignalWords.Of(message, scope) is not { } written || message.Hazard is not { } name || scope.Hazard(name.Value) is not { } hazard)
                 continue;
             // the sheet does not say how bad it is
             if (SignalWords.Right(scope, hazard) is not { } right)
