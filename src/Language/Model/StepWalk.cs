@@ -24,14 +24,23 @@ public static class StepWalk
 {
     private static readonly Once<Procedure, ImmutableArray<StepInPlace>> Walked = new(p => [.. p.Parts.SelectMany(part => part.Walk(p))]);
 
-    private static readonly Once<Procedure, ImmutableArray<StepFact>> WithFacts =
-        new(p => [.. p.Walk().SelectMany(place => place.Step.Facts, (place, fact) => new StepFact(place, fact))]);
+    private static readonly Once<Procedure, ImmutableArray<StepFact>> WithFacts = new(FactsOf);
 
     /// <summary>All steps in the order printed.</summary>
     public static ImmutableArray<StepInPlace> Walk(this Procedure procedure) => Walked.Of(procedure);
 
     /// <summary>All facts of all steps in the order printed; those under headings are not among them.</summary>
     public static ImmutableArray<StepFact> StepFacts(this Procedure procedure) => WithFacts.Of(procedure);
+
+    private static ImmutableArray<StepFact> FactsOf(Procedure procedure)
+    {
+        var walk = procedure.Walk();
+        var facts = ImmutableArray.CreateBuilder<StepFact>(walk.Sum(p => p.Step.Facts.Length));
+        foreach (var place in walk)
+            foreach (var fact in place.Step.Facts)
+                facts.Add(new StepFact(place, fact));
+        return facts.MoveToImmutable();
+    }
 
     public static IEnumerable<StepInPlace> Walk(this ProcedurePart part, Procedure procedure)
     {

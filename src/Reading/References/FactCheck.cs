@@ -55,15 +55,6 @@ internal sealed class FactCheck(Scope scope, NameCheck names, PlaceCheck places)
                     if (fact.Word != FactWord.Zone || name.Value != "none")
                         Name(name, kinds, fact);
                 break;
-            case Landing landing:
-                Name(landing.Load, NameKind.Load, fact);
-                break;
-            case WrenchSetting setting:
-                Name(setting.Wrench, NameKind.Tool, fact);
-                Name(setting.Group, NameKind.Fasteners, fact);
-                if (setting.Adapter is { } adapter)
-                    Name(adapter, NameKind.Tool, fact);
-                break;
             case Checker checker:
                 Name(checker.Role, NameKind.Role, fact);
                 break;
@@ -71,7 +62,21 @@ internal sealed class FactCheck(Scope scope, NameCheck names, PlaceCheck places)
                 foreach (var role in hand.From.Concat(hand.To))
                     Name(role, NameKind.Role, fact);
                 break;
+            case Landing landing:
+                Name(landing.Load, NameKind.Load, fact);
+                break;
+            case WrenchSetting setting:
+                Setting(setting, fact);
+                break;
         }
+    }
+
+    private void Setting(WrenchSetting setting, Fact fact)
+    {
+        Name(setting.Wrench, NameKind.Tool, fact);
+        Name(setting.Group, NameKind.Fasteners, fact);
+        if (setting.Adapter is { } adapter)
+            Name(adapter, NameKind.Tool, fact);
     }
 
     /// <summary>Without any of its kind there is no list to hold it against: a workshop without roles, a common part without a machine's zones.</summary>
