@@ -70,9 +70,7 @@ public static class BoltCircle
             return;
         }
         svg.Polygon(Enumerable.Range(0, 6).Select(i => Math.PI * i / 3).Select(a => (x + (flats / Math.Sqrt(3) * Math.Cos(a)), y + (flats / Math.Sqrt(3) * Math.Sin(a)))), "#fff", 0.6);
-        // a number that has no room on the head stands inward of it
-        var inward = flats >= NumberInHead ? 0 : (flats / Math.Sqrt(3)) + 3.2;
-        var (atX, atY) = At(ring, bolt, Radius(ring) - inward);
+        var (atX, atY) = At(ring, bolt, Radius(ring) - Inward(flats));
         svg.Label(atX, atY, Svg.Floor, Number(bolt));
     }
 
@@ -91,10 +89,18 @@ public static class BoltCircle
     {
         if (ring.Count < 2)
             return;
+        // a box of words inside the circle that heads and numbers leave free
+        var free = Radius(ring) - (Flats(ring) is { } flats ? Math.Max(Inward(flats) + 3, flats / Math.Sqrt(3)) : Round(ring));
+        var (width, most) = (1.5 * free, (int)(1.3 * free / TextWidth.Leading));
+        var scales = Scales(ring, words).SelectMany(l => TextWidth.Wrap(l, width)).ToList();
+        var inside = ring.Inside.SelectMany(l => TextWidth.Fit(l, width, Math.Max(1, most - scales.Count - ring.Inside.Length + 1))).Take(most - scales.Count);
+        List<string> lines = [.. inside, .. scales];
         var centre = Size(ring) / 2;
-        var lines = ring.Inside.Concat(Scales(ring, words)).SelectMany(l => TextWidth.Wrap(l, (2 * Radius(ring)) - (4 * RoundHead))).ToList();
         svg.Lines(centre, centre - ((lines.Count - 1) / 2.0 * TextWidth.Leading), lines, Anchor.Middle);
     }
+
+    /// <summary>A number that has no room on the head stands so far inward of it.</summary>
+    private static double Inward(double flats) => flats >= NumberInHead ? 0 : (flats / Math.Sqrt(3)) + 3.2;
 
     private static IEnumerable<string> Scales(BoltedRing ring, Words words)
     {

@@ -39,14 +39,15 @@ internal sealed class SideLabels
         return new SideLabels([.. all]);
     }
 
-    /// <param name="edge">x where the line to the thing begins.</param>
+    /// <param name="edge">x where the lines turn toward their texts.</param>
     /// <param name="x">Of the texts.</param>
-    public void Draw(Svg svg, double edge, double x)
+    /// <param name="from">x where the line to each thing begins; the edge when there is none.</param>
+    public void Draw(Svg svg, double edge, double x, ImmutableArray<double> from = default)
     {
-        foreach (var (at, lines, top) in _labels)
+        foreach (var (i, (at, lines, top)) in _labels.Index())
         {
             var y = top + (Height(lines) / 2);
-            svg.Polyline([(edge, at), (edge + 2, at), (x - 3, y), (x - 1, y)], 0.35);
+            svg.Polyline([(from.IsDefault ? edge : from[i], at), (edge + 2, at), (x - 3, y), (x - 1, y)], 0.35);
             svg.Lines(x, top + (TextWidth.Leading / 2), lines);
         }
     }

@@ -33,7 +33,7 @@ public static class SlingLegs
         var says = Says(hung, words).ToList();
         var spread = Spread(hung);
         var foot = Apex + spread.Height;
-        var name = TextWidth.Wrap($"{hung.Load}, {hung.Mass}", Column - 4);
+        var name = TextWidth.Wrap($"{hung.Load}, {hung.Mass}", 2 * (Centre - 1));
         var told = SaysTop + says.Sum(s => (TextWidth.Wrap(s, ColumnWidth).Length * TextWidth.Leading) + BetweenSays);
         var bottom = Math.Max(foot + Block + 2 + (name.Length * TextWidth.Leading), told);
         var svg = new Svg(id, Width, bottom + 1, words.SlingOf(hung.Load), string.Join(". ", says));

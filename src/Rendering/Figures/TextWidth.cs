@@ -16,6 +16,7 @@ internal static class TextWidth
 
     private const int First = ' ';
     private const int Latin = 0x250;
+    private const string Ellipsis = "…";
     private const double Wide = 0.8;
     private const double Widest = 1.1;
 
@@ -48,6 +49,21 @@ internal static class TextWidth
         return lines.ToImmutable();
     }
 
+    /// <summary>The text on one line; one that is wider than so many mm ends with an ellipsis.</summary>
+    public static string Fit(string text, double width) => Fit(text, width, 1)[0];
+
+    /// <summary>As many lines as there may be; where there is more, the last one ends with an ellipsis.</summary>
+    public static ImmutableArray<string> Fit(string text, double width, int most)
+    {
+        var lines = Wrap(text, width);
+        if (lines.Length <= most)
+            return lines;
+        var last = lines[most - 1];
+        while (last.Length > 0 && Of(last + Ellipsis) > width)
+            last = last[..^(last.Length > 1 && char.IsLowSurrogate(last[^1]) ? 2 : 1)];
+        return [.. lines.Take(most - 1), last + Ellipsis];
+    }
+
     private static IEnumerable<string> Pieces(string word, double width)
     {
         while (Of(word) > width && word.Length > 1)
@@ -56,7 +72,7 @@ internal static class TextWidth
             while (Of(word[..(taken + 1)]) <= width)
                 taken++;
             // a pair of surrogates is one sign
-            taken += char.IsHighSurrogate(word[taken - 1]) ? 1 : 0;
+            taken += !char.IsHighSurrogate(word[taken - 1]) ? 0 : taken == 1 ? 1 : -1;
             yield return word[..taken];
             word = word[taken..];
         }
@@ -70,6 +86,7 @@ internal static class TextWidth
         '\u00A0' or '·' => 0.3,
         '×' or '±' or '−' or '→' => c == '→' ? 1 : 0.6,
         '°' => 0.4,
+        '…' => 1,
         _ => c < Latin ? Wide : Widest,
     };
 }

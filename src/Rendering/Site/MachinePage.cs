@@ -3,6 +3,7 @@ using Witnessmark.Language.Model;
 using Witnessmark.Language.Quantities;
 using Witnessmark.Language.Text;
 using Witnessmark.Language.Wording;
+using Witnessmark.Rendering.Figures;
 using Witnessmark.Rendering.Site.Drawings;
 
 namespace Witnessmark.Rendering.Site;
@@ -21,7 +22,7 @@ internal static class MachinePage
             ["serials"] = machine.Serials?.Value.ToString() ?? "",
             ["basis"] = machine.Basis?.Value ?? "",
             ["fasteners"] = new ScriptArray(machine.Fasteners.Select((g, i) => Group(g, worked, MachineDrawings.Ring(g, i, words)))),
-            ["stacks"] = new ScriptArray(machine.Stacks.Select(s => Stack(s, machine, worked))),
+            ["stacks"] = new ScriptArray(machine.Stacks.Select((s, i) => Stack(s, machine, worked, StackDrawing.Of(FigureId.Of("stack", i), s, machine.Parts.Find, words)))),
             ["tables"] = Tables(machine),
         };
         return frame.Page(SitePages.PathOf(machine), machine.Title?.Value ?? machine.Id.Value, "machine.html", content);
@@ -39,12 +40,13 @@ internal static class MachinePage
         ["basis"] = group.Basis?.Value ?? "",
     };
 
-    private static ScriptObject Stack(PartStack stack, Machine machine, WorkedLines worked) => new()
+    private static ScriptObject Stack(PartStack stack, Machine machine, WorkedLines worked, Drawing? drawing) => new()
     {
         ["id"] = stack.Id.Value,
         ["name"] = DeclaredName.SpokenIn(stack.Id.Value),
         ["order"] = $"From the {stack.From?.Value}: " + string.Join(", ", stack.Order.Select(Row)),
         ["lines"] = Lines(worked.Of(stack, machine)),
+        ["figure"] = drawing?.Model,
         ["basis"] = stack.Basis?.Value ?? "",
     };
 

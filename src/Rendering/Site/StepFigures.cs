@@ -2,6 +2,7 @@ using Scriban.Runtime;
 using Witnessmark.Language.Model;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Checklist.Asks;
+using Witnessmark.Rendering.Figures;
 using Witnessmark.Rendering.Site.Drawings;
 
 namespace Witnessmark.Rendering.Site;
@@ -22,17 +23,22 @@ internal sealed class StepFigures
         var drawn =
             from outer in SheetPlanner.Plan(scope, part.Name?.Value).Sections.SelectMany(s => s.Steps)
             from step in outer.Performed.Prepend(outer)
-            from drawing in step.Asks.SelectMany(a => Draw(a, step, words)).Concat(LiftDrawing.Of(step, scope, words))
+            from drawing in step.Asks.SelectMany(a => Draw(a, step, scope, words)).Concat(LiftDrawing.Of(step, scope, words))
             select (outer.Step.Number, drawing);
         return new StepFigures(drawn.ToLookup(d => d.Number, d => d.drawing));
     }
 
     public ScriptArray For(Step step) => new(_byStep[step.Number].Select(d => d.Model));
 
-    private static IEnumerable<Drawing> Draw(Ask ask, SheetStep step, Words words) => ask switch
+    private static IEnumerable<Drawing> Draw(Ask ask, SheetStep step, Scope scope, Words words) => ask switch
     {
-        StackAsk stack => [new(Ladder.Section(stack, step, words).Markup, words.SectionOfStack)],
-        PassAsk { Sequence.Length: > 0 } passes => [new(PassBlock.Circle(passes, step, words, passes.Settings.Length).Markup, $"{words.BoltCircle}. {words.InkEachPass}")],
+        StackAsk stack => Known(StackDrawing.Of(FigureId.Of("stack", step, stack), stack.Stack, scope.Part, words)),
+        PassAsk { Sequence.Length: > 0 } passes => Known(Circle(passes, step, words), WrenchDrawing.Of(passes, step, words)),
         _ => [],
     };
+
+    private static Drawing Circle(PassAsk passes, SheetStep step, Words words) =>
+        new(PassBlock.Circle(passes, step, words, passes.Settings.Length).Markup, $"{words.BoltCircle}. {words.InkEachPass}");
+
+    private static IEnumerable<Drawing> Known(params IEnumerable<Drawing?> drawings) => drawings.OfType<Drawing>();
 }

@@ -10,6 +10,21 @@ public sealed partial record Words
     public string HeadsNotToScale => Say("heads not to scale", "cabezas sin escala");
     public string InkEachPass => Say("Ink a number outside the bolt in each pass.", "Marque en cada pasada un número fuera del perno.");
 
+    // stack, shims
+    public string Clearance => Say("clearance", "holgura");
+    public string ShimPack => Say("Shims of one pack", "Suplementos de un paquete");
+
+    // wrench
+    public string OffTheScale => Say("off the scale", "fuera de la escala");
+
+    // wear
+    public string WearOf => Say("Readings over hours:", "Lecturas por horas:");
+    public string Limit => Say("limit", "límite");
+    public string HoursOfMachine => Say("machine hours, h", "horas de máquina, h");
+    public string ForetellsNothing => Say(
+        "Readings only. The line ends at the last one and foretells nothing.",
+        "Solo lecturas. La línea termina en la última y no predice nada.");
+
     // sling
     public string SlingOf(string load) => Say($"Sling for the load: {load}", $"Eslinga para la carga: {load}");
     public string InEachLeg => Say("in each leg", "en cada ramal");

@@ -1,4 +1,7 @@
+using Witnessmark.Engineering;
 using Witnessmark.Engineering.Lifting;
+using Witnessmark.Engineering.Tightening;
+using Witnessmark.Language.Quantities;
 using Witnessmark.Rendering.Figures;
 
 namespace Witnessmark.Rendering.Tests.Figures;
@@ -10,6 +13,10 @@ internal static class Drawn
     {
         "bolt circle" => Bolts(said),
         "sling" => Sling(said),
+        "stack" => Stack(said),
+        "shims" => Shims(said),
+        "adapter" => Adapted(said),
+        "wear" => Wear(said),
         var figure => throw new ArgumentException($"{said.Name}: no figure {figure}"),
     };
 
@@ -24,7 +31,41 @@ internal static class Drawn
     {
         var (mass, legs) = (FigureCase.Q(said["mass"]), said.Count("legs"));
         var leg = LegLoad.Of(mass, legs, said.Says("angle") ? FigureCase.Q(said["angle"]) : null) ?? throw new ArgumentException($"{said.Name}: no such sling");
-        var rated = said.Says("rated") ? FigureCase.Q(said["rated"]) : (Language.Quantities.Quantity?)null;
+        var rated = said.Says("rated") ? FigureCase.Q(said["rated"]) : (Quantity?)null;
         return SlingLegs.Draw(said.Name, new HungLoad(said["load"], mass, said.Maybe("weighed") != "no", said["gear"], legs, rated, leg), said.Words);
+    }
+
+    /// <summary><c>part: E1 | end plate | 6.20 mm | outer | PISTON up</c></summary>
+    private static string Stack(FigureCase said)
+    {
+        var parts = said.Each("part").Select(p => p.Split(" | ")).Select(p => new StackedPart(
+            p[0], p[1], p[2] == "?" ? null : FigureCase.Q(p[2]).Number, p[3] == "outer", p is [.., var end] && p.Length > 4 ? end.Split(' ')[0] : null, p.Length > 4 && p[4].EndsWith("up", StringComparison.Ordinal)));
+        var gap = said.Maybe("gap");
+        return StackInCavity.Draw(said.Name, new ClosedStack(said["from"], said["to"], [.. parts], said.Maybe("clearance"), gap is null ? null : FigureCase.Q(gap).Number), said.Words);
+    }
+
+    /// <summary><c>shim: S1 1.00 mm</c></summary>
+    private static string Shims(FigureCase said) => ShimStack.Draw(said.Name, Pack(said), said.Words);
+
+    public static ShimPack Pack(FigureCase said)
+    {
+        var pieces = said.Each("shim").Select(s => s.Split(' ', 2)).Select(s => new ShimPiece(s[0], FigureCase.Q(s[1]))).ToList();
+        var sum = pieces[0].Thickness with { Number = pieces.Sum(p => p.Thickness.In(pieces[0].Thickness.Unit).Number) };
+        return new ShimPack([.. pieces], new Worked<Quantity>(sum, $"{string.Join(" + ", pieces.Select(p => p.Thickness.NumberText))} = {sum}"));
+    }
+
+    private static string Adapted(FigureCase said)
+    {
+        var (length, extension, angle, bolt) = (FigureCase.Q(said["length"]), FigureCase.Q(said["extension"]), FigureCase.Q(said["angle"]), FigureCase.Q(said["torque"]));
+        var setting = Adapter.Setting(bolt, length, extension, angle) ?? throw new ArgumentException($"{said.Name}: no such tools");
+        var scale = QuantityReader.Range(said["scale"]).Value;
+        return AdapterOnWrench.Draw(said.Name, new AdaptedWrench(said["wrench"], said["adapter"], length, extension, (double)angle.Number, scale, FigureCase.Q(said["division"]), FigureCase.Q(said["dial"]), setting, FigureCase.Q(said["gets"])), said.Words);
+    }
+
+    /// <summary><c>reading: 1250 h 4.82 mm</c></summary>
+    private static string Wear(FigureCase said)
+    {
+        var points = said.Each("reading").Select(r => r.Split(" h ")).Select(r => new WearPoint(FigureCase.Number(r[0]), FigureCase.Q(r[1])));
+        return WearTrend.Draw(said.Name, new WearReadings(said["of"], [.. points], FigureCase.Q(said["limit"]), said.Maybe("worn") == "above the limit"), said.Words);
     }
 }

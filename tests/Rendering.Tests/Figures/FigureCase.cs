@@ -7,6 +7,10 @@ namespace Witnessmark.Rendering.Tests.Figures;
 /// <summary>What is to be drawn, as a mechanic would say it: a title, then a word and its value a line.</summary>
 public sealed class FigureCase
 {
+    /// <summary>Words whose value is a name, and columns of rows that are.</summary>
+    private static readonly string[] Free = ["load", "gear", "inside", "wrench", "adapter", "from", "to", "clearance", "of"];
+    private static readonly (string, int)[] InRows = [("part", 1)];
+
     private readonly ILookup<string, string> _said;
 
     private FigureCase(string name, IEnumerable<string> lines)
@@ -25,6 +29,10 @@ public sealed class FigureCase
     public static FigureCase Read(string name) => new(name, Repo.Read("tests", "Rendering.Tests", "Figures", "Cases", $"{name}.txt").Split('\n'));
 
     public static FigureCase Of(string name, params string[] lines) => new(name, lines);
+
+    /// <summary>The same with every name in it replaced by something that nobody should write; numbers stay.</summary>
+    public FigureCase With(string name) =>
+        new(Name, _said.SelectMany(g => g.Select(value => $"{g.Key}: {(Free.Contains(g.Key) ? name : string.Join(" | ", value.Split(" | ").Select((v, i) => InRows.Contains((g.Key, i)) ? name : v)))}")));
 
     public string this[string word] => _said[word].FirstOrDefault() ?? throw new ArgumentException($"{Name} does not say {word}");
 

@@ -35,7 +35,7 @@ internal static class Ladder
         return new ScriptObject
         {
             ["from"] = before is null ? words.StackEnd(ask.Stack.From?.Value) : $"… {before.Label}",
-            ["figure"] = Drawn(FigureId.Of("stack", step, ask) + (at == 0 ? "" : $"-{at + 1}"), rows, ask.Stack, last, words),
+            ["figure"] = Drawn(FigureId.Of("stack", step, ask) + (at == 0 ? "" : $"-piece-{at + 1}"), rows, ask.Stack, last, words),
             ["rows"] = new ScriptArray(rows.Select(r => Row(r, words))),
             ["total"] = last ? string.Create(CultureInfo.InvariantCulture, $"{ask.Cells.Length} {words.In}") : "",
             ["left"] = $"0 {words.Left}",
@@ -53,8 +53,6 @@ internal static class Ladder
     }
 
     /// <summary>The stack in section, to one scale, the end that building starts from at the top.</summary>
-    public static RawHtml Section(StackAsk ask, SheetStep step, Words words) => Drawn(FigureId.Of("stack", step, ask), Rows(ask.Cells), ask.Stack, last: true, words);
-
     private static RawHtml Drawn(string name, List<List<LadderCell>> rows, PartStack stack, bool last, Words words)
     {
         var to = words.StackEnd(stack.To?.Value);

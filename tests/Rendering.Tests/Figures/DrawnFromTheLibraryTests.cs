@@ -1,0 +1,73 @@
+namespace Witnessmark.Rendering.Tests.Figures;
+
+/// <summary>What a page draws is what the data sheet says.</summary>
+public sealed class DrawnFromTheLibraryTests
+{
+    private const string Wb40 = "procedures/wb-40.html";
+    private const string Okr34 = "machines/okr-34.html";
+    private const string Sheet = "machines/okr-34.yaml";
+    private const string Truck = "tools/crane-truck.yaml";
+
+    [Fact]
+    public void Every_drawing_of_the_demo_is_inside_its_paper_and_has_a_name_of_its_own()
+    {
+        foreach (var page in new[] { Wb40, Okr34 })
+        {
+            var drawings = SiteDrawings.Of(SiteDrawings.Page(page));
+            Assert.NotEmpty(drawings);
+            foreach (var (name, sketch) in drawings)
+            {
+                Assert.True(sketch.All.All(b => b.Inside(sketch.View)), name);
+                Assert.False(sketch.Texts.SelectMany((a, i) => sketch.Texts.Skip(i + 1).Where(a.Overlaps)).Any(), name);
+            }
+        }
+    }
+
+    [Fact]
+    public void The_ring_hangs_on_the_sling_of_the_truck() =>
+        Assert.Contains("43 / (2 × cos 30°) = 24.8 kg", Texts("sling-11", SiteDrawings.Page(Wb40)));
+
+    [Theory]
+    [InlineData("    angle: 60 deg\n", "")]
+    [InlineData("    gear: sling-2leg\n", "    gear: sling-of-nobody\n")]
+    [InlineData("    angle: 60 deg\n", "    angle: 0 deg\n")]
+    public void A_sling_of_which_too_little_is_known_is_not_drawn(string from, string to) =>
+        Assert.DoesNotContain("sling-11", SiteDrawings.Of(SiteDrawings.Page(Wb40, (Sheet, from, to))).Keys);
+
+    [Fact]
+    public void The_stack_has_its_nineteen_parts_its_facings_and_its_clearance()
+    {
+        var texts = Texts("stack-9", SiteDrawings.Page(Wb40));
+        Assert.Contains("1 · E1 end plate 6.20 mm, facing to PISTON", texts);
+        Assert.Contains("19 · E2 end plate 6.20 mm, facing to RING", texts);
+        Assert.Contains("clearance 2.8 to 3.6 mm", texts);
+        Assert.Equal(19, texts.Count(t => t.Contains(" · ", StringComparison.Ordinal)));
+        Assert.Equal(texts, Texts("stack-of-sheet-1", SiteDrawings.Page(Okr34)));
+    }
+
+    [Fact]
+    public void A_wrench_without_an_adapter_is_not_drawn() =>
+        Assert.DoesNotContain("adapter-16-6", SiteDrawings.Of(SiteDrawings.Page(Wb40)).Keys);
+
+    [Fact]
+    public void An_adapter_is_drawn_with_what_to_dial_through_it()
+    {
+        var page = SiteDrawings.Page(
+            Wb40,
+            (Truck, "    length: 0.75 m\n", "    length: 0.75 m\n  crow-foot-24:\n    kind: adapter\n    extension: 60 mm\n"),
+            ("common/wb-60.md", "    - tool: {wrench}\n    - time: 8 to 20 min", "    - tool: {wrench}, crow-foot-24\n    - time: 8 to 20 min"));
+        Assert.Contains("235 N·m × 0.75 / (0.75 + 0.06) = 218 N·m", Texts("adapter-16-6", page));
+        Assert.Contains("Dial 220 N·m, bolt gets 238 N·m", Texts("adapter-16-6", page));
+    }
+
+    [Fact]
+    public void A_group_that_says_its_circle_is_drawn_to_scale_on_both_pages()
+    {
+        var circle = (Sheet, "    length: 55 mm\n", "    length: 55 mm\n    pitch-circle: 330 mm\n    across-flats: 24 mm\n");
+        Assert.Contains("330 mm", Texts("bolts-16-6", SiteDrawings.Page(Wb40, circle)));
+        Assert.Contains("330 mm", Texts("bolts-of-sheet-1", SiteDrawings.Page(Okr34, circle)));
+        Assert.Contains("not to scale", Texts("bolts-16-6", SiteDrawings.Page(Wb40)));
+    }
+
+    private static List<string> Texts(string name, string page) => [.. SiteDrawings.Of(page)[name].Texts.Select(t => t.What.Replace('\u00A0', ' '))];
+}
