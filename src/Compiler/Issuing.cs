@@ -7,6 +7,7 @@ using Witnessmark.Records.Sheets;
 using Witnessmark.Records.Tags;
 using Witnessmark.Rendering;
 using Witnessmark.Rendering.Checklist;
+using Witnessmark.Rendering.Fender;
 using Witnessmark.Rendering.Tags;
 
 namespace Witnessmark.Compiler;
@@ -33,6 +34,7 @@ internal static class Issuing
             hash.Short12,
             [
                 OutputFile.Of($"{name}.html", SheetPage.Render(plan, identity, paper, words)),
+                OutputFile.Of($"{name}-card.html", FenderCard.Render(plan, identity with { TemplateHash = FenderCard.OwnTemplateHash }, paper, words)),
                 .. tags.IsEmpty ? Array.Empty<OutputFile>()
                     : [OutputFile.Of($"{name}-tags.html", TagPage.Render(tags, plan, identity with { TemplateHash = TagPage.OwnTemplateHash }, paper, words))],
                 OutputFile.Of($"{name}.yaml", BlankSignOff.Write(plan, copy)),

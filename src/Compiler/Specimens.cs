@@ -6,6 +6,7 @@ using Witnessmark.Records.Sheets;
 using Witnessmark.Records.Tags;
 using Witnessmark.Rendering;
 using Witnessmark.Rendering.Checklist;
+using Witnessmark.Rendering.Fender;
 using Witnessmark.Rendering.Site;
 using Witnessmark.Rendering.Tags;
 
@@ -17,22 +18,35 @@ internal sealed record Specimen(SheetPlan Plan, SheetIdentity Identity)
     private enum Kind
     {
         Sheet,
+        Card,
         Tags,
     }
 
     private Words Words => Words.Of(Plan.Procedure.Language?.Value);
 
-    private ImmutableArray<Kind> Kinds => TagPlanner.Plan(Plan).IsEmpty ? [Kind.Sheet] : [Kind.Sheet, Kind.Tags];
+    private ImmutableArray<Kind> Kinds => TagPlanner.Plan(Plan).IsEmpty ? [Kind.Sheet, Kind.Card] : [Kind.Sheet, Kind.Card, Kind.Tags];
 
-    /// <summary>The sheet and, where its steps need any, its tags; each on every paper.</summary>
-    public IEnumerable<OutputFile> Pages => OnPaper((kind, paper) => OutputFile.Of(Path(kind, paper), kind == Kind.Sheet
-        ? SheetPage.Render(Plan, Identity, paper, Words)
-        : TagPage.Render(TagPlanner.Plan(Plan), Plan, Identity with { TemplateHash = TagPage.OwnTemplateHash }, paper, Words)));
+    /// <summary>The sheet, its fender card and, where its steps need any, its tags; each on every paper.</summary>
+    public IEnumerable<OutputFile> Pages => OnPaper((kind, paper) => OutputFile.Of(Path(kind, paper), Html(kind, paper)));
 
     public IEnumerable<SheetLink> Links => OnPaper((kind, paper) => new SheetLink(
-        string.Join(", ", new[] { Plan.Part.Name?.Value ?? "", kind == Kind.Tags ? "tags" : "", paper.ToString() }.Where(t => t.Length > 0)), Path(kind, paper)));
+        string.Join(", ", new[] { Plan.Part.Name?.Value ?? "", Word(kind), paper.ToString() }.Where(t => t.Length > 0)), Path(kind, paper)));
 
     public SpecimenPrint Print(Paper paper) => new($"{Name(Kind.Sheet, paper)}.pdf", SheetPage.ForPress(Plan, Identity, paper, Words));
+
+    private string Html(Kind kind, Paper paper) => kind switch
+    {
+        Kind.Card => FenderCard.Render(Plan, Identity with { TemplateHash = FenderCard.OwnTemplateHash }, paper, Words),
+        Kind.Tags => TagPage.Render(TagPlanner.Plan(Plan), Plan, Identity with { TemplateHash = TagPage.OwnTemplateHash }, paper, Words),
+        _ => SheetPage.Render(Plan, Identity, paper, Words),
+    };
+
+    private static string Word(Kind kind) => kind switch
+    {
+        Kind.Card => "card",
+        Kind.Tags => "tags",
+        _ => "",
+    };
 
     private IEnumerable<T> OnPaper<T>(Func<Kind, Paper, T> make) => Kinds.SelectMany(kind => Enum.GetValues<Paper>().Select(paper => make(kind, paper)));
 
@@ -42,7 +56,7 @@ internal sealed record Specimen(SheetPlan Plan, SheetIdentity Identity)
     private string Name(Kind kind, Paper paper)
     {
         var part = Plan.Part.Name is { } name ? $"--{SitePages.FileName(name.Value)}" : "";
-        return $"{SitePages.FileName(Plan.Procedure.Id.Value)}{part}{(kind == Kind.Tags ? "--tags" : "")}-{paper.ToString().ToLowerInvariant()}";
+        return $"{SitePages.FileName(Plan.Procedure.Id.Value)}{part}{(kind == Kind.Sheet ? "" : $"--{Word(kind)}")}-{paper.ToString().ToLowerInvariant()}";
     }
 }
 

@@ -28,6 +28,9 @@ public static class SheetMeasures
     public static readonly Measure Code = Type("code", 20);
     public static readonly Measure Part = Type("part", 21);
 
+    // the fender card
+    public static readonly Measure Number = Type("number", 20);
+
     // headings
     public static readonly Measure Title = Type("title", 24);
     public static readonly Measure TitleLine = Type("title-line", 26);
@@ -97,6 +100,8 @@ public static class SheetMeasures
     // the page: a clip covers the top, a clamp the left, identity and code stand at the foot, nothing is on the back
     public static readonly Measure Clip = Length("clip", 20);
     public static readonly Measure Clamp = Length("clamp", 13);
+    public static readonly Measure CardClamp = Length("card-clamp", 25);
+    public static readonly Measure ClipHole = Length("clip-hole", 7);
     public static readonly Measure Right = Length("right", 8);
     public static readonly Measure Foot = Length("foot", 29);
     public static readonly Measure FootSpace = Length("foot-space", 6.5);

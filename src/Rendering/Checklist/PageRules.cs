@@ -14,49 +14,52 @@ internal static class PageRules
 {
     private const int FootLetters = 88;
 
+    /// <param name="kind">What is printed, and how wide its left margin is.</param>
     /// <param name="code">The square code that is the same on every page; false leaves its place empty for the press.</param>
-    public static string Of(SheetContext context, Paper paper, bool code)
+    public static string Of(SheetContext context, Paper paper, PrintKind kind, bool code)
     {
         var foot = Foot(context).ToList();
-        var height = FootHeight(context);
+        var height = FootHeight(context, kind);
         var words = context.Words;
-        var counter = $"{Quote(words.Sheet + " ")} counter(page) {Quote($" {words.OutOf} ")} counter(pages)";
+        var counter = $"{Quote(kind.Says + " ")} counter(page) {Quote($" {words.OutOf} ")} counter(pages)";
         var mark = Quote(context.Identity.SetMark ?? words.Specimen) + (context.Identity.SetMark is null ? ";font-size:var(--top-text);line-height:var(--top-text);padding-bottom:1.5mm" : "");
         return string.Join('\n',
-            string.Create(CultureInfo.InvariantCulture, $"@page{{size:{(paper == Paper.A4 ? "A4" : "letter")};margin-bottom:{height:0.#}mm;"),
+            string.Create(CultureInfo.InvariantCulture, $"@page{{size:{(paper == Paper.A4 ? "A4" : "letter")};margin-bottom:{height:0.#}mm;margin-left:{kind.Clamp.Millimetres:0.#}mm;"),
             $"@top-left{{content:{Quote(Top(context))}}}",
             $"@top-center{{content:{counter}}}",
             $"@top-right{{content:{mark}}}",
             $"@bottom-left{{content:{Quote(Identity(context) + " · ")} {counter} {Quote("\n" + string.Join('\n', foot))}}}",
-            $"@bottom-right{{content:{(code ? $"url(\"data:image/svg+xml,{Uri.EscapeDataString(Code(context))}\")" : "\"\"")}}}}}{CodeWidth(context)}");
+            $"@bottom-right{{content:{(code ? $"url(\"data:image/svg+xml,{Uri.EscapeDataString(Code(context))}\")" : "\"\"")}}}}}{CodeWidth(context, kind)}");
     }
 
     /// <summary>Where the code stands, from the lower right corner of the paper.</summary>
     public static FootCode CodePlace(SheetContext context)
     {
         var size = SizeOfCode(context);
-        return new FootCode(context.Identity.CodeText, SheetMeasures.Right.Millimetres, FootHeight(context) - SheetMeasures.FootPad.Millimetres - size, size);
+        return new FootCode(context.Identity.CodeText, SheetMeasures.Right.Millimetres, FootHeight(context, PrintKind.Sheet(context.Words)) - SheetMeasures.FootPad.Millimetres - size, size);
     }
 
-    private static double FootHeight(SheetContext context)
+    private static double FootHeight(SheetContext context, PrintKind kind)
     {
-        var lines = 1 + Foot(context).Sum(l => 1 + (l.Length / FootLetters));
+        var lines = 1 + Foot(context).Sum(l => 1 + (l.Length / Letters(kind)));
         return Math.Max(
             SizeOfCode(context) + SheetMeasures.SquareCodeQuiet.Millimetres,
             (lines * SheetMeasures.FootLine.Millimetres) + SheetMeasures.FootSpace.Millimetres);
     }
 
+    private static int Letters(PrintKind kind) => (int)(FootLetters * (1 - (kind.Narrower / SheetMeasures.FootText.Millimetres)));
+
     // a long name makes more modules; none may become too small to photocopy
     private static double SizeOfCode(SheetContext context) =>
         Math.Max(SheetMeasures.SquareCode.Millimetres, Qr.Modules(FootCode.Longest(context.Identity.CodeText)).Length * SheetMeasures.Module.Millimetres);
 
-    private static string CodeWidth(SheetContext context)
+    private static string CodeWidth(SheetContext context, PrintKind kind)
     {
         var more = SizeOfCode(context) - SheetMeasures.SquareCode.Millimetres;
-        return more <= 0
+        return more <= 0 && kind.Narrower <= 0
             ? ""
             : string.Create(CultureInfo.InvariantCulture,
-                $"@page{{@bottom-right{{width:{SheetMeasures.CodePlace.Millimetres + more:0.#}mm}}@bottom-left{{width:{SheetMeasures.FootText.Millimetres - more:0.#}mm}}}}");
+                $"@page{{@bottom-right{{width:{SheetMeasures.CodePlace.Millimetres + more:0.#}mm}}@bottom-left{{width:{SheetMeasures.FootText.Millimetres - more - kind.Narrower:0.#}mm}}}}");
     }
 
     /// <summary><c>WB-40 2.1.0 · 3F9A C21B 77DE · copy K7M</c></summary>

@@ -25,7 +25,7 @@ public static class SheetPage
     private static string Render(SheetContext context, Paper paper, bool code)
     {
         var (identity, words) = (context.Identity, context.Words);
-        var style = SheetMeasures.Root + Resources.Text("site/sheet.css") + Resources.Text("site/signals.css") + PageRules.Of(context, paper, code);
+        var style = SheetMeasures.Root + Resources.Text("site/sheet.css") + Resources.Text("site/signals.css") + PageRules.Of(context, paper, PrintKind.Sheet(words), code);
         return Templates.Render("sheet.html", new ScriptObject
         {
             ["language"] = words.Language,
@@ -47,7 +47,7 @@ public static class SheetPage
     }
 
     // only this very style runs, and only the pictures inside it load
-    private static string Policy(string style) =>
+    internal static string Policy(string style) =>
         $"default-src 'none'; style-src 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(style)))}'; img-src data:; base-uri 'none'; form-action 'none'";
 
     private static ScriptObject Closing(Words words) => new()

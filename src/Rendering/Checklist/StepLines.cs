@@ -41,8 +41,8 @@ internal static class StepLines
         var words = context.Words;
         foreach (var outside in step.Asks.Select(a => Outside(a, words)).OfType<string>())
             yield return Line(words.Outside, outside);
-        foreach (var stop in step.Step.All(FactWord.StopIf).Select(f => f.Value).OfType<ConditionValue>().Where(s => !SaidOutside(s, step)))
-            yield return Line(words.StopIf, context.Conditions(step.Fills).Of(stop.Condition) + (stop.Otherwise is { } then ? $": {then.Value}" : "."));
+        foreach (var stop in StopIfs(step, context))
+            yield return Line(words.StopIf, stop);
         foreach (var outcome in step.Step.All(FactWord.Outcome).Select(f => f.Value).OfType<OutcomeValue>())
             yield return Line(DeclaredName.Spoken(outcome.Name.Value), When(outcome, step, context));
         if (step.Step.Value<EndingValue>(FactWord.End) is { } end)
@@ -52,6 +52,11 @@ internal static class StepLines
         if (step.Step.Value<HandOverValue>(FactWord.HandOver) is { } over)
             yield return Line(words.HandOver, $"{string.Join(", ", over.From.Select(r => r.Value))} {words.To} {string.Join(", ", over.To.Select(r => r.Value))}");
     }
+
+    /// <summary>Where the step stops, without the stops that the limits of its readings say.</summary>
+    public static IEnumerable<string> StopIfs(SheetStep step, SheetContext context) =>
+        step.Step.All(FactWord.StopIf).Select(f => f.Value).OfType<ConditionValue>().Where(s => !SaidOutside(s, step))
+            .Select(stop => context.Conditions(step.Fills).Of(stop.Condition) + (stop.Otherwise is { } then ? $": {then.Value}" : "."));
 
     private static string? Outside(Ask ask, Words words) => ask switch
     {

@@ -16,7 +16,7 @@ public partial class MeasuresTests
     private const string OneIn200 = "FAA rule of height = distance / 200, from its abstract";
     private const string SquareCodes = "ISO/IEC 18004, from memory";
 
-    private static readonly string Css = Resources.Text("site/sheet.css");
+    private static readonly string Css = Resources.Text("site/sheet.css") + Resources.Text("site/card.css");
 
     // Liberation Sans 1.07.4, table OS/2: x-height and capital height in units of 2048
     private const double XHeight = 1082 / 2048.0;
@@ -38,6 +38,8 @@ public partial class MeasuresTests
         { "row", 12, TriedOnPaper },
         { "clip", 20, TriedOnPaper },
         { "clamp", 13, TriedOnPaper },
+        { "card-clamp", 25, TriedOnPaper },
+        { "clip-hole", 6, "ISO 838, from memory" },
         { "square-code", 22, SquareCodes },
         { "point", 1.5, TriedOnPaper },
     };
@@ -49,6 +51,7 @@ public partial class MeasuresTests
         { "small", 12, TriedOnPaper },
         { "body", 14, Degani },
         { "big", 18, OneIn200 },
+        { "number", 18, OneIn200 },
         { "part", 18, OneIn200 },
         { "code", 18, OneIn200 },
         { "set-mark", 30, TriedOnPaper },

@@ -8,7 +8,7 @@ namespace Witnessmark.Checking.Rules.Messages;
 /// <summary>A message is too tall to be repeated where its steps go on to another page.</summary>
 public sealed class MessageTooTall : IProcedureRule
 {
-    public static RuleInfo Info { get; } = new("message-too-tall", "Messages", Severity.Fault);
+    public static RuleInfo Info { get; } = new("message-too-tall", "Messages", Severity.Query);
 
     public static void Check(Scope scope, FindingList findings)
     {
