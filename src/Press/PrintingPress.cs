@@ -90,6 +90,8 @@ public sealed class PrintingPress : IAsyncDisposable
 
     private static async Task<PrintedSheet> Print(IPage bed, PressSheet sheet)
     {
+        // each sheet lets only its own style in, and that holds until the page goes elsewhere
+        await bed.GotoAsync("about:blank");
         await bed.SetContentAsync(sheet.Html);
         var pdf = await bed.PdfAsync(Paper);
         return await Task.Run(() => Finishing.Of(pdf, sheet));

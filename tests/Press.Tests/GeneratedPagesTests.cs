@@ -1,0 +1,45 @@
+using System.Collections.Concurrent;
+using System.Diagnostics;
+using Witnessmark.Press.Tests.Proof;
+using Witnessmark.Rendering.Checklist;
+
+namespace Witnessmark.Press.Tests;
+
+/// <summary>What nobody has looked at yet: two hundred procedures that nobody wrote.</summary>
+[Collection("press")]
+public sealed class GeneratedPagesTests(Room room, ITestOutputHelper output)
+{
+    private const int Procedures = 200;
+
+    [Fact]
+    public async Task No_page_of_two_hundred_procedures_breaks_a_rule()
+    {
+        var watch = Stopwatch.StartNew();
+        var library = Prints.Read(Generated.Workshop(Procedures));
+        var prints = Prints.Specimens(library, Paper.A4).Where(p => p.Identity.Procedure.StartsWith("GP-", StringComparison.Ordinal)).Select((p, i) => (i % 4) switch
+        {
+            0 => p,
+            1 => PlannedPrint.Of(p.Plan, p.Identity, Paper.Letter),
+            2 => Prints.Issued(p, Paper.A4),
+            _ => Prints.Issued(p, Paper.Letter),
+        }).ToList();
+        Assert.Equal(Enumerable.Range(0, Procedures).Select(i => Generated.Steps(i, Procedures)), prints.Select(p => p.Plan.Sections.Sum(s => s.Steps.Length)));
+        output.WriteLine($"planned {watch.Elapsed}");
+        var printed = await room.Press.Print([.. prints.Select(p => p.Sheet)]);
+        output.WriteLine($"printed {printed.Sum(p => p.Pages)} pages {watch.Elapsed}");
+        var broken = new ConcurrentBag<string>();
+        Parallel.For(0, prints.Count, i =>
+        {
+            foreach (var b in ProvedPages.Broken(printed[i].Pdf, prints[i]))
+                broken.Add($"{prints[i]}: {b}");
+        });
+        output.WriteLine($"proved {watch.Elapsed}");
+        if (Environment.GetEnvironmentVariable("BROKEN") is { } file)
+        {
+            File.WriteAllLines(file, broken.Order(StringComparer.Ordinal));
+            for (var i = 0; i < prints.Count; i++)
+                File.WriteAllBytes($"{file}.{i:000}.pdf", printed[i].Pdf.ToArray());
+        }
+        Assert.Empty(broken.Order(StringComparer.Ordinal));
+    }
+}
