@@ -17,6 +17,7 @@ public sealed class DemoPagesTests(Room room)
         Assert.NotEmpty(prints);
         var printed = await room.Press.Print([.. prints.Select(p => p.Sheet)]);
 
-        Assert.Empty(prints.Zip(printed).SelectMany(p => ProvedPages.Broken(p.Second.Pdf, p.First).Select(b => $"{p.First}: {b}")));
+        var broken = prints.Zip(printed).SelectMany(p => ProvedPages.Broken(p.Second.Pdf, p.First).Select(b => $"{p.First}: {b}")).ToList();
+        Assert.True(broken.Count == 0, string.Join('\n', broken));
     }
 }

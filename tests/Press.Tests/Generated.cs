@@ -46,8 +46,8 @@ internal static class Generated
         .. Enumerable.Range(0, procedures).Select(i => RawFile.Of($"generated/gp-{i:000}.md", Encoding.UTF8.GetBytes(Procedure(i, procedures)))),
     ];
 
-    /// <summary>Every length from 1 to 40 steps twice and more, then longer ones further apart: long ones take the time.</summary>
-    public static int Steps(int number, int of) => 1 + (int)((Longest - 1) * Math.Pow((double)number / (of - 1), 3));
+    /// <summary>Short ones close together, long ones further apart: long ones take the time.</summary>
+    public static int Steps(int number, int of) => 1 + (int)((Longest - 1) * Math.Pow((double)number / (of - 1), 4));
 
     private static string Procedure(int number, int of)
     {
@@ -89,12 +89,13 @@ internal static class Generated
         text.Append($"    - time: {chance.Next(1, 5)} min\n\n");
     }
 
+    // three lines or four, as the trade writes them (common practice, no source)
     private static void Message(StringBuilder text, Random chance, ref int messages)
     {
         messages--;
-        text.Append($"> **{Signals[chance.Next(Signals.Length)]}: {Words(chance, chance.Next(3, 7))} {messages} can hurt** {Words(chance, chance.Next(1, 6))}.\n");
-        for (var i = chance.Next(1, 4); i > 0; i--)
-            text.Append($"> - {Sentence(chance, chance.Next(2, 10))}.\n");
+        text.Append($"> **{Signals[chance.Next(Signals.Length)]}: {Words(chance, chance.Next(2, 5))} {messages} can hurt** {Words(chance, chance.Next(1, 4))}.\n");
+        for (var i = chance.Next(1, 3); i > 0; i--)
+            text.Append($"> - {Sentence(chance, chance.Next(2, 7))}.\n");
         text.Append($"> - hazard: {Hazards[chance.Next(Hazards.Length)]}\n\n");
     }
 

@@ -34,12 +34,6 @@ public sealed class GeneratedPagesTests(Room room, ITestOutputHelper output)
                 broken.Add($"{prints[i]}: {b}");
         });
         output.WriteLine($"proved {watch.Elapsed}");
-        if (Environment.GetEnvironmentVariable("BROKEN") is { } file)
-        {
-            File.WriteAllLines(file, broken.Order(StringComparer.Ordinal));
-            for (var i = 0; i < prints.Count; i++)
-                File.WriteAllBytes($"{file}.{i:000}.pdf", printed[i].Pdf.ToArray());
-        }
-        Assert.Empty(broken.Order(StringComparer.Ordinal));
+        Assert.True(broken.IsEmpty, string.Join('\n', broken.Order(StringComparer.Ordinal)));
     }
 }

@@ -8,7 +8,11 @@ namespace Witnessmark.Press.Tests.Proof;
 /// <summary>Head and foot of every page, word for word, and the square code as a reader reads it.</summary>
 internal static class MarginRules
 {
-    private const double DotsPerPoint = 6;
+    private const int Dots = 6;
+    private const int Quiet = 4;
+
+    // what is drawn is read, not photographed: nothing has to be looked for in it
+    private static readonly Dictionary<DecodeHintType, object> Pure = new() { [DecodeHintType.PURE_BARCODE] = true };
     private const double LeastModule = 0.5 * Area.Millimetre;
 
     public static IEnumerable<Broken> Broken(PlannedPrint print, IReadOnlyList<PrintedPage> pages)
@@ -48,16 +52,21 @@ internal static class MarginRules
         if (page.Code.Count == 0)
             return null;
         var around = page.Code.Aggregate((a, b) => a.With(b));
-        var quiet = page.Code.Min(m => m.Width) * 4;
-        var edge = (int)Math.Ceiling((Math.Max(around.Width, around.Height) + (2 * quiet)) * DotsPerPoint);
+        var module = page.Code.Min(m => m.Width);
+        var across = (int)Math.Round(around.Width / module);
+        var edge = (across + (2 * Quiet)) * Dots;
         var grey = new byte[edge * edge];
         Array.Fill(grey, byte.MaxValue);
-        foreach (var black in page.Code)
-            for (var y = Dot(around.Top + quiet - black.Top); y < Dot(around.Top + quiet - black.Bottom); y++)
-                Array.Fill(grey, (byte)0, (y * edge) + Dot(black.Left - around.Left + quiet), Dot(black.Right - around.Left + quiet) - Dot(black.Left - around.Left + quiet));
+        for (var y = 0; y < across; y++)
+            for (var x = 0; x < across; x++)
+                if (page.Code.Any(black => black.Left < X(x) && X(x) < black.Right && black.Bottom < Y(y) && Y(y) < black.Top))
+                    for (var dot = 0; dot < Dots; dot++)
+                        Array.Fill(grey, (byte)0, ((((y + Quiet) * Dots) + dot) * edge) + ((x + Quiet) * Dots), Dots);
         var source = new RGBLuminanceSource(grey, edge, edge, RGBLuminanceSource.BitmapFormat.Gray8);
-        return new QRCodeReader().decode(new BinaryBitmap(new HybridBinarizer(source)))?.Text;
-    }
+        return new QRCodeReader().decode(new BinaryBitmap(new HybridBinarizer(source)), Pure)?.Text;
 
-    private static int Dot(double points) => (int)Math.Round(points * DotsPerPoint);
+        double X(int at) => around.Left + ((at + 0.5) * module);
+
+        double Y(int at) => around.Top - ((at + 0.5) * module);
+    }
 }

@@ -1,4 +1,5 @@
 using UglyToad.PdfPig;
+using Witnessmark.Engineering.Printing;
 
 namespace Witnessmark.Press.Tests.Proof;
 
@@ -8,12 +9,6 @@ namespace Witnessmark.Press.Tests.Proof;
 /// </summary>
 internal static class ProvedPages
 {
-    // the page margins of sheet.css
-    private const double LeftMargin = 13 * Area.Millimetre;
-    private const double RightMargin = 8 * Area.Millimetre;
-    private const double TopMargin = 20 * Area.Millimetre;
-    private const double Padding = 1.5 * Area.Millimetre;
-
     public static IReadOnlyList<Broken> Broken(ReadOnlyMemory<byte> pdf, PlannedPrint print)
     {
         var pages = Pages(pdf, print);
@@ -38,7 +33,11 @@ internal static class ProvedPages
     private static Area Inner(UglyToad.PdfPig.Content.Page page, PlannedPrint print)
     {
         var code = print.Sheet.Code;
-        return new Area(LeftMargin, ((code.Bottom + code.Size) * Area.Millimetre) + Padding, page.Width - RightMargin, page.Height - TopMargin);
+        return new Area(
+            SheetMeasures.Clamp.Millimetres * Area.Millimetre,
+            (code.Bottom + code.Size + SheetMeasures.FootPad.Millimetres) * Area.Millimetre,
+            page.Width - (SheetMeasures.Right.Millimetres * Area.Millimetre),
+            page.Height - (SheetMeasures.Clip.Millimetres * Area.Millimetre));
     }
 
     private static Area SquareCode(UglyToad.PdfPig.Content.Page page, PlannedPrint print)
