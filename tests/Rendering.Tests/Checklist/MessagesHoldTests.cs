@@ -51,7 +51,7 @@ public partial class MessagesHoldTests
     {
         var style = Markup.Between(Demo.Sheet(), "<style>", "</style>");
         Assert.Equal(style.IndexOf("table-header-group", StringComparison.Ordinal), style.LastIndexOf("table-header-group", StringComparison.Ordinal));
-        Assert.Matches(@"@media print\{\s*\.reach\{display:table;[^}]*\}\s*\.warns\{display:table-header-group;break-inside:avoid\}\s*\.held\{display:table-row-group\}", style);
+        Assert.Matches(@"@media print\{\s*\.reach\{display:table;[^}]*\}\s*\.warns\{display:table-header-group;break-inside:avoid;break-after:avoid\}\s*\.held\{display:table-row-group\}", style);
     }
 
     /// <summary>Nature of a message and the codes of the steps below it, in the order printed.</summary>
