@@ -16,7 +16,7 @@ public static class Catalog
 
     public static readonly ImmutableArray<RuleInfo> Rules =
     [
-        .. DataFaults.All, .. StepFaults.All,
+        .. DataFaults.All, .. StepFaults.All, .. TranslationFaults.All,
         .. RuleSet.All.Select(r => r.Info),
         .. ReasonSet.All.Select(r => r.Info),
     ];

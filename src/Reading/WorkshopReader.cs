@@ -4,6 +4,7 @@ using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
 using Witnessmark.Reading.Data;
 using Witnessmark.Reading.Sheets;
+using Witnessmark.Reading.Translations;
 
 namespace Witnessmark.Reading;
 
@@ -13,7 +14,7 @@ public static class WorkshopReader
     /// <summary>Sign-offs and the register: living facts, not part of the library.</summary>
     private const string RecordsFolder = "records/";
 
-    private static readonly ImmutableArray<string> Kinds = [WorkshopSheet.Key, MachineSheet.Key, ToolSheet.Key];
+    private static readonly ImmutableArray<string> Kinds = [WorkshopSheet.Key, MachineSheet.Key, ToolSheet.Key, TranslationReader.Key];
 
     /// <summary>A sign-off has a <c>machine:</c> too, and may lie in the workshop: whichever comes first tells.</summary>
     private static readonly ImmutableArray<string> Telling = [.. Kinds, Reading.Records.SignOffReader.Key];
@@ -33,7 +34,7 @@ public static class WorkshopReader
         if (Decode.Text(file, findings) is not { } source)
             return null;
         if (source.Path.EndsWith(".md", StringComparison.OrdinalIgnoreCase))
-            return Steps.ProcedureReader.Read(source, findings);
+            return Steps.ProcedureReader.File(source, findings);
         return YamlTree.Read(source, new TextSpan(0, source.Content.Length), findings) is { Entries.Length: > 0 } map ? Sheet(source, map, findings) : null;
     }
 
@@ -47,6 +48,8 @@ public static class WorkshopReader
                 return MachineSheet.Read(source, map, findings);
             case ToolSheet.Key:
                 return ToolSheet.Read(source, map, findings);
+            case TranslationReader.Key:
+                return TranslationReader.Read(source, map, findings);
             case null:
                 findings.Add(FileFindings.Unknown(map.Entries[0].Key, Kinds));
                 return null;
@@ -66,7 +69,19 @@ public static class WorkshopReader
             workshops.FirstOrDefault() ?? FileFindings.EmptyWorkshop(),
             Unique<Machine>(items, findings),
             Unique<ToolList>(items, findings),
-            Unique<Procedure>(items, findings));
+            Unique<Procedure>(items, findings))
+        {
+            Translations = Translations(items, findings),
+        };
+    }
+
+    private static Items<Translation> Translations(ImmutableArray<object?> items, FindingList findings)
+    {
+        var all = items.OfType<Translation>().ToList();
+        foreach (var same in all.GroupBy(t => t.Id.Value, StringComparer.Ordinal))
+            foreach (var again in same.Skip(1))
+                findings.Add(TranslationFindings.Twice(again, same.First()));
+        return new Items<Translation>(all);
     }
 
     /// <summary>Names that differ only in capitals are the same page, and the same word over the radio.</summary>

@@ -15,7 +15,7 @@ public sealed partial class RuleTests
 
     /// <summary>All names that a finding can come under, wherever it is made.</summary>
     private static readonly IReadOnlyList<RuleInfo> Everywhere =
-        [.. Rules, .. DataFaults.All, .. StepFaults.All, .. ReasonSet.All.Select(r => r.Info)];
+        [.. Rules, .. DataFaults.All, .. StepFaults.All, .. TranslationFaults.All, .. ReasonSet.All.Select(r => r.Info)];
 
     private static readonly IReadOnlyList<NameLine> Lines = NameLine.ReadAll();
 
@@ -57,7 +57,7 @@ public sealed partial class RuleTests
 
     [Fact]
     public void Every_fault_of_the_text_has_its_page() =>
-        Assert.Empty(DataFaults.All.Concat(StepFaults.All).Select(f => $"src/Reading/Faults/{f.Name}.md").Where(p => !House.Exists(p)));
+        Assert.Empty(DataFaults.All.Concat(StepFaults.All).Concat(TranslationFaults.All).Select(f => $"src/Reading/Faults/{f.Name}.md").Where(p => !House.Exists(p)));
 
     [Fact]
     public void Every_name_in_use_has_its_line_and_no_line_is_gone_unsaid()

@@ -55,7 +55,9 @@ public sealed class Formula
     }
 
     /// <summary>For the sheet: minus and times as signs, hyphens of names as spaces unless <paramref name="title"/> knows better.</summary>
-    public string InWords(Func<string, string?>? title = null) => FormulaLine.InWords(_root, title ?? (_ => null));
+    /// <param name="gathered">The words before a name for <c>sum</c>, <c>mean</c> …; in English when null.</param>
+    public string InWords(Func<string, string?>? title = null, Func<string, string>? gathered = null) =>
+        FormulaLine.InWords(_root, title ?? (_ => null), gathered ?? (word => $"{word} of"));
 
     public override string ToString() => Text;
 

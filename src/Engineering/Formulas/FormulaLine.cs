@@ -5,14 +5,14 @@ namespace Witnessmark.Engineering.Formulas;
 /// <summary>A formula as it is printed: in words before anything is measured, with its numbers after.</summary>
 internal static class FormulaLine
 {
-    public static string InWords(FormulaNode node, Func<string, string?> title) => node switch
+    public static string InWords(FormulaNode node, Func<string, string?> title, Func<string, string> gathered) => node switch
     {
-        Named named => named.Gathering.Words() + (title(named.Name) ?? DeclaredName.Spoken(named.Name)),
+        Named named => (named.Gathering.Word() is { Length: > 0 } word ? gathered(word) + " " : "") + (title(named.Name) ?? DeclaredName.Spoken(named.Name)),
         Constant { Unit: null } constant => Figures.Fixed(constant.Number, constant.Decimals),
         Constant constant => $"{Figures.Fixed(constant.Number, constant.Decimals)} {constant.Unit}",
-        Negative negative => $"−{InWords(negative.Inner, title)}",
-        Bracketed bracketed => $"({InWords(bracketed.Inner, title)})",
-        Combined combined => $"{InWords(combined.Left, title)} {combined.Sign} {InWords(combined.Right, title)}",
+        Negative negative => $"−{InWords(negative.Inner, title, gathered)}",
+        Bracketed bracketed => $"({InWords(bracketed.Inner, title, gathered)})",
+        Combined combined => $"{InWords(combined.Left, title, gathered)} {combined.Sign} {InWords(combined.Right, title, gathered)}",
         _ => "",
     };
 

@@ -44,15 +44,8 @@ internal static class Gatherings
         _ => null,
     };
 
-    public static string Words(this Gathering gathering) => gathering switch
-    {
-        Gathering.Sum => "sum of ",
-        Gathering.Mean => "mean of ",
-        Gathering.Least => "least of ",
-        Gathering.Most => "most of ",
-        Gathering.Spread => "spread of ",
-        _ => "",
-    };
+    /// <summary>As it is written before <c>of</c>; empty for a name alone.</summary>
+    public static string Word(this Gathering gathering) => gathering == Gathering.Only ? "" : gathering.ToString().ToLowerInvariant();
 
     public static Quantity Of(this Gathering gathering, Measured measured) => gathering switch
     {

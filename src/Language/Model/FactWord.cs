@@ -23,6 +23,9 @@ public enum FactWord
 
     // how and who
     Tool, Call, Answer, Wait, Was, CheckedBy, Checks, Hold, HandOver,
+
+    // of a translation
+    Original,
 }
 
 /// <summary>Where a fact may stand.</summary>
@@ -32,6 +35,8 @@ public enum FactPlace
     None = 0,
     Heading = 1,
     Step = 2,
+    TranslatedHeading = 4,
+    TranslatedStep = 8,
 }
 
 /// <param name="Spelling">As it is written: <c>checked-by</c>.</param>
@@ -43,6 +48,9 @@ public sealed record FactRow(FactWord Word, string Spelling, FactPlace Place, bo
 public static class FactWords
 {
     private const FactPlace Both = FactPlace.Heading | FactPlace.Step;
+
+    /// <summary>Words that are spoken or seen: all that a translation says of a step beside its text.</summary>
+    private const FactPlace Spoken = FactPlace.Step | FactPlace.TranslatedStep;
 
     public static readonly ImmutableArray<FactRow> All =
     [
@@ -82,14 +90,15 @@ public static class FactWords
         new(FactWord.End, "end", FactPlace.Step, false, "name (done, stopped-safe or escalate)"),
         new(FactWord.Perform, "perform", FactPlace.Step, true, "ID [part name] [param = value, …]"),
         new(FactWord.Tool, "tool", FactPlace.Step, false, "the instrument or wrench"),
-        new(FactWord.Call, "call", FactPlace.Step, false, "what is called out, or the name of a call"),
-        new(FactWord.Answer, "answer", FactPlace.Step, false, "what is answered; ___ is a blank"),
+        new(FactWord.Call, "call", Spoken, false, "what is called out, or the name of a call"),
+        new(FactWord.Answer, "answer", Spoken, false, "what is answered; ___ is a blank"),
         new(FactWord.Wait, "wait", FactPlace.Step, false, "a time [until what]"),
         new(FactWord.Was, "was", FactPlace.Step, false, "the step's name in the version before"),
         new(FactWord.CheckedBy, "checked-by", FactPlace.Step, false, "role (independent or concurrent)"),
         new(FactWord.Checks, "checks", FactPlace.Step, false, "the name of the step that is checked"),
-        new(FactWord.Hold, "hold", FactPlace.Step, false, "what must be seen before work goes on; ___ for a value"),
+        new(FactWord.Hold, "hold", Spoken, false, "what must be seen before work goes on; ___ for a value"),
         new(FactWord.HandOver, "hand-over", FactPlace.Step, false, "roles to roles"),
+        new(FactWord.Original, "original", FactPlace.TranslatedHeading | FactPlace.TranslatedStep, false, "the mark of the words that are translated here"),
     ];
 
     private static readonly FrozenDictionary<string, FactRow> BySpelling = All.ToFrozenDictionary(r => r.Spelling, StringComparer.Ordinal);

@@ -9,8 +9,16 @@ public sealed record Library(
     Items<ToolList> ToolLists,
     Items<Procedure> Procedures) : Keeper
 {
+    public Items<Translation> Translations { get; init; } = Items<Translation>.None;
+
+    /// <summary>How its names and texts read on a sheet.</summary>
+    public Tongue Tongue { get; init; } = Tongue.AsWritten;
+
     /// <summary>Procedures and jobs whose id appears more than once are findings of the reader.</summary>
     public Procedure? Procedure(string id) => Procedures.Find(id);
+
+    /// <summary>The words of what has that id, in the language; null when nobody has translated it.</summary>
+    public Translation? Translation(string id, string language) => Translations.Find(Model.Translation.IdOf(id, language));
 
     public Scope ScopeOf(Procedure procedure) => new(this, procedure, procedure.Machine is { } m ? Machines.Find(m.Value) : null);
 }

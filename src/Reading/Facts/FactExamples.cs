@@ -51,6 +51,7 @@ public static class FactExamples
         [FactWord.CheckedBy] = "helper (independent)",
         [FactWord.Checks] = "tighten-the-ring-bolts",
         [FactWord.Hold] = "last reading ___ N·m",
+        [FactWord.Original] = "3F9A",
         [FactWord.HandOver] = "mechanic, helper to mechanic, helper",
     }.ToFrozenDictionary();
 

@@ -3,6 +3,7 @@ using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
 using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Faults;
+using Witnessmark.Reading.Translations;
 
 namespace Witnessmark.Reading.Facts;
 
@@ -35,6 +36,10 @@ internal static class FactFindings
 
     public static Finding Misplaced(FactRow row, Located<string> key, FactPlace place)
     {
+        if (row.Word == FactWord.Original)
+            return InNoTranslation(key);
+        if (place is FactPlace.TranslatedHeading or FactPlace.TranslatedStep)
+            return TranslationFindings.NotWords(row, key);
         var (here, there) = place == FactPlace.Step ? ("in a step", "under a heading, before its first step") : ("under a heading", "in a step, indented by four");
         return new Finding(
             StepFaults.FactMisplaced,
@@ -43,6 +48,13 @@ internal static class FactFindings
             "In the wrong place a fact says something about other work than was meant.",
             $"Move the line: it says {row.Says}.");
     }
+
+    private static Finding InNoTranslation(Located<string> key) => new(
+        StepFaults.FactMisplaced,
+        key.At,
+        "`original` stands in a procedure; it belongs in a translation.",
+        "In the wrong place a fact says something about other work than was meant.",
+        "Take the line out, or begin the front matter with `translates:` if this file translates another one.");
 
     public static Finding Empty(FactRow row, Located<string> key) => new(
         StepFaults.FactUnclear,

@@ -52,6 +52,7 @@ internal static class FactValues
         [FactWord.Checks] = NameFacts.StepName,
         [FactWord.Hold] = PeopleFacts.Spoken,
         [FactWord.HandOver] = PeopleFacts.HandOver,
+        [FactWord.Original] = NameFacts.One,
     }.ToFrozenDictionary();
 
     public static FactValue? Read(FactText fact) => Readers[fact.Row.Word](fact);

@@ -7,11 +7,11 @@ using Witnessmark.Reading.Facts;
 namespace Witnessmark.Reading.Steps;
 
 /// <summary>A procedure's text while it is read: title, parts, sections.</summary>
-internal sealed class BodyDraft(FindingList findings)
+internal sealed class BodyDraft(TextKind kind, FindingList findings)
 {
     public Located<string>? Title { get; set; }
 
-    public List<PartDraft> Parts { get; } = [new PartDraft(null, findings)];
+    public List<PartDraft> Parts { get; } = [new PartDraft(null, kind, findings)];
 
     public PartDraft Part => Parts[^1];
 
@@ -40,18 +40,18 @@ internal sealed class BodyDraft(FindingList findings)
         var parts = Parts.Skip(1).Select(p => p.Finish(p.Prose, Untitled.Facts.All));
         if (Untitled.Sections.Count > 0 || !parts.Any())
             parts = parts.Prepend(Untitled.Finish([], []));
-        return new Body(Title, introduction, [.. parts]);
+        return new Body(Title, Untitled.Facts.All, introduction, [.. parts]);
     }
 }
 
-internal sealed class PartDraft(Located<string>? name, FindingList findings)
+internal sealed class PartDraft(Located<string>? name, TextKind kind, FindingList findings)
 {
     public Located<string>? Name { get; } = name;
 
     /// <summary>Names that differ in capitals or signs only would be one file.</summary>
     public bool IsCalled(string name) => Name is { } own && StepName.Slug(own.Value) == StepName.Slug(name);
 
-    public FactList Facts { get; } = new(FactPlace.Heading, findings);
+    public FactList Facts { get; } = new(kind.Heading, findings);
 
     public List<Block> Prose { get; } = [];
 
@@ -66,9 +66,9 @@ internal sealed class PartDraft(Located<string>? name, FindingList findings)
     }
 }
 
-internal sealed class SectionDraft(Located<string>? heading, ImmutableArray<SafetyMessage> messages, FindingList findings)
+internal sealed class SectionDraft(Located<string>? heading, ImmutableArray<SafetyMessage> messages, TextKind kind, FindingList findings)
 {
-    public FactList Facts { get; } = new(FactPlace.Heading, findings);
+    public FactList Facts { get; } = new(kind.Heading, findings);
 
     public List<Block> Prose { get; } = [];
 
@@ -78,4 +78,5 @@ internal sealed class SectionDraft(Located<string>? heading, ImmutableArray<Safe
 }
 
 /// <summary>What a procedure's text says, below its front matter.</summary>
-internal sealed record Body(Located<string>? Title, ImmutableArray<Block> Introduction, ImmutableArray<ProcedurePart> Parts);
+/// <param name="UnderTitle">Facts of the heading of level one.</param>
+internal sealed record Body(Located<string>? Title, ImmutableArray<Fact> UnderTitle, ImmutableArray<Block> Introduction, ImmutableArray<ProcedurePart> Parts);

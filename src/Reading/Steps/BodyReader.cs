@@ -16,6 +16,7 @@ internal sealed class BodyReader
 
     private readonly SourceText _source;
     private readonly FindingList _findings;
+    private readonly TextKind _kind;
     private readonly BodyDraft _draft;
     private readonly ProseReader _prose;
     private readonly StepReader _steps;
@@ -23,19 +24,20 @@ internal sealed class BodyReader
     private readonly List<SafetyMessage> _waiting = [];
     private MdBlock? _before;
 
-    private BodyReader(SourceText source, FindingList findings)
+    private BodyReader(SourceText source, TextKind kind, FindingList findings)
     {
+        _kind = kind;
         _source = source;
         _findings = findings;
-        _draft = new BodyDraft(findings);
+        _draft = new BodyDraft(kind, findings);
         _prose = new ProseReader(source, findings);
-        _steps = new StepReader(source, findings);
-        _messages = new MessageReader(source, findings);
+        _steps = new StepReader(source, kind, findings);
+        _messages = new MessageReader(source, kind, findings);
     }
 
-    public static Body Read(MarkdownDocument text, SourceText source, int start, FindingList findings)
+    public static Body Read(MarkdownDocument text, SourceText source, int start, TextKind kind, FindingList findings)
     {
-        var reader = new BodyReader(source, findings);
+        var reader = new BodyReader(source, kind, findings);
         foreach (var block in text)
         {
             reader.Take(block);
@@ -97,7 +99,7 @@ internal sealed class BodyReader
     {
         if (_draft.Title is null && _draft.Parts.Count == 1)
             _findings.Add(TextFindings.NoTitleYet(name.At));
-        _draft.Part.Sections.Add(new SectionDraft(name, [.. _waiting], _findings));
+        _draft.Part.Sections.Add(new SectionDraft(name, [.. _waiting], _kind, _findings));
         _waiting.Clear();
     }
 
@@ -110,7 +112,7 @@ internal sealed class BodyReader
             _findings.Add(TextFindings.PartName(heading.At, name.Value));
         else if (_draft.Parts.FirstOrDefault(p => p.IsCalled(name.Value))?.Name is { } first)
             _findings.Add(TextFindings.PartTwice(name.At, first.At, name.Value));
-        _draft.Parts.Add(new PartDraft(name, _findings));
+        _draft.Parts.Add(new PartDraft(name, _kind, _findings));
     }
 
     private void NothingWaits()
@@ -123,7 +125,7 @@ internal sealed class BodyReader
     /// <summary>The title's own contract and loops hold for the steps under it; what may also stand in a step holds for all parts below.</summary>
     private void ContractOfNothing()
     {
-        if (_draft.Parts.Count == 1 || _draft.Untitled.Sections.Count > 0)
+        if (_kind.IsTranslation || _draft.Parts.Count == 1 || _draft.Untitled.Sections.Count > 0)
             return;
         foreach (var fact in _draft.Untitled.Facts.All.Where(f => !BodyDraft.HoldsBelow(f)))
             _findings.Add(FactFindings.NoStepUnderTitle(fact));
@@ -132,7 +134,7 @@ internal sealed class BodyReader
     private void Step(ListItemBlock item)
     {
         if (_draft.Section is null)
-            _draft.Part.Sections.Add(new SectionDraft(null, [], _findings));
+            _draft.Part.Sections.Add(new SectionDraft(null, [], _kind, _findings));
         var step = _steps.Read(item, ++_draft.StepCount, [.. _waiting]);
         _waiting.Clear();
         _draft.Section!.Steps.Add(step);
@@ -171,7 +173,7 @@ internal sealed class BodyReader
         var steps = _draft.Section!.Steps;
         var step = steps[^1];
         _findings.Add(StepFindings.Slipped(_source.AtOf(list), list.Count, step.Number, list.Column));
-        var facts = new FactList(FactPlace.Step, _findings);
+        var facts = new FactList(_kind.Step, _findings);
         var remarks = ImmutableArray.CreateBuilder<ImmutableArray<Inline>>();
         _steps.Bullets(list, facts, remarks);
         steps[^1] = step with { Facts = step.Facts.AddRange(facts.All), Remarks = step.Remarks.AddRange(remarks) };

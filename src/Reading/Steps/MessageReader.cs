@@ -6,12 +6,13 @@ using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
 using Witnessmark.Reading.Facts;
+using Witnessmark.Reading.Translations;
 using Inline = Witnessmark.Language.Model.Inline;
 
 namespace Witnessmark.Reading.Steps;
 
 /// <summary>Reads a quote as a safety message: <c>&gt; **WORD: nature** rest</c> and bullets.</summary>
-internal sealed partial class MessageReader(SourceText source, FindingList findings)
+internal sealed partial class MessageReader(SourceText source, TextKind kind, FindingList findings)
 {
     private readonly ProseReader _prose = new(source, findings);
 
@@ -95,7 +96,9 @@ internal sealed partial class MessageReader(SourceText source, FindingList findi
             return false;
         if (key.Value == "hazard")
         {
-            if (value.Value.Length == 0)
+            if (kind.IsTranslation)
+                findings.Add(TranslationFindings.NotWords(key));
+            else if (value.Value.Length == 0)
                 findings.Add(MessageFindings.HazardNotNamed(key.At));
             else if (hazard is { } first)
                 findings.Add(MessageFindings.TwoHazards(value.At, first.At));
@@ -119,15 +122,7 @@ internal sealed partial class MessageReader(SourceText source, FindingList findi
 
     private string SignalOf(EmphasisInline inline) => WordAndNature.Match(StrongLine(inline).Value).Groups["word"].Value;
 
-    private static SignalWord? Signal(string word) => word switch
-    {
-        "DANGER" => SignalWord.Danger,
-        "WARNING" => SignalWord.Warning,
-        "CAUTION" => SignalWord.Caution,
-        "NOTICE" => SignalWord.Notice,
-        "NOTE" => SignalWord.Note,
-        _ => null,
-    };
+    private SignalWord? Signal(string word) => SheetLanguages.SignalOf(word, kind.Language);
 
     internal static ImmutableArray<Inline> LeftTrimmed(ImmutableArray<Inline> text) => text switch
     {

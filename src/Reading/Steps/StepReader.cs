@@ -12,7 +12,7 @@ using Inline = Witnessmark.Language.Model.Inline;
 namespace Witnessmark.Reading.Steps;
 
 /// <summary>Reads one item of a numbered list as a step.</summary>
-internal sealed class StepReader(SourceText source, FindingList findings)
+internal sealed class StepReader(SourceText source, TextKind kind, FindingList findings)
 {
     private const string Stops = ".,;:";
 
@@ -24,7 +24,7 @@ internal sealed class StepReader(SourceText source, FindingList findings)
     {
         var written = WrittenNumber(item);
         var (name, text) = NameAndText(item, written);
-        var facts = new FactList(FactPlace.Step, findings);
+        var facts = new FactList(kind.Step, findings);
         // most steps have neither
         var remarks = ImmutableArray.CreateBuilder<ImmutableArray<Inline>>(0);
         var blocks = ImmutableArray.CreateBuilder<Block>(0);

@@ -29,8 +29,7 @@ public sealed record LookAsk(string Key, ReadingItem Reading) : Ask(Key)
 }
 
 /// <summary>A value worked out from readings.</summary>
-/// <param name="Formula">In words: <c>cavity depth − (sum of …)</c>.</param>
-public sealed record WorkedAsk(string Key, WorkedValue Value, string Formula, QuantityRange? Accept) : Ask(Key);
+public sealed record WorkedAsk(string Key, WorkedValue Value, QuantityRange? Accept) : Ask(Key);
 
 /// <summary>The ladder: every position struck as it goes in.</summary>
 public sealed record StackAsk(string Key, PartStack Stack, ImmutableArray<LadderCell> Cells) : Ask(Key);

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Witnessmark.Language.Model;
-using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Records.Sheets;
 
@@ -40,7 +39,7 @@ internal sealed record StepNames(Scope Root, Scope Own, Fills Given, Fills Shown
         var given = perform.Arguments.DistinctBy(a => a.Name.Value).ToImmutableDictionary(a => a.Name.Value, a => Filled(a.Value.Value));
         var shown = perform.Arguments.DistinctBy(a => a.Name.Value).ToImmutableDictionary(
             a => a.Name.Value,
-            a => DeclaredName.Spoken(Filled(a.Value.Value)) + (a.AtPlace is { } at ? $" at {Filled(at.Value)}" : ""));
+            a => Root.Library.Tongue.Name(Filled(a.Value.Value)) + (a.AtPlace is { } at ? $" {Filled(at.Value)}" : ""));
         return new StepNames(Root, new Scope(Root.Library, callee, Root.Machine), new Fills(given), new Fills(shown));
     }
 

@@ -1,6 +1,5 @@
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Quantities;
-using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Checklist.InWords;
 
@@ -13,35 +12,35 @@ internal static class ItemLines
     {
         var words = context.Words;
         foreach (var load in Named(step, FactWord.Lift).Select(context.Scope.Load).OfType<LoadItem>())
-            yield return (words.Load, Load(load, words));
+            yield return (words.Load, Load(load, context));
         foreach (var space in Named(step, FactWord.Drain).Select(context.Scope.Space).OfType<FluidSpace>())
-            yield return (words.Drains, Space(space, into: true, words));
+            yield return (words.Drains, Space(space, into: true, context));
         foreach (var space in Named(step, FactWord.Fill).Select(context.Scope.Space).OfType<FluidSpace>())
-            yield return (words.Takes, Space(space, into: false, words));
+            yield return (words.Takes, Space(space, into: false, context));
         foreach (var test in Named(step, FactWord.Test).Select(context.ScopeOf(step).Test).OfType<TestItem>())
-            yield return (words.Test, Test(test, words));
+            yield return (words.Test, Test(test, context));
     }
 
     private static IEnumerable<string> Named(SheetStep step, FactWord word) =>
         step.Step.Value<NameList>(word)?.Names.Select(n => step.Fills.In(n.Value)) ?? [];
 
-    private static string Load(LoadItem load, Words words) => Joined(
+    private static string Load(LoadItem load, SheetContext context) => Joined(
         Both(load.Mass?.Value),
-        load.Gear is { } gear ? load.Angle is { } angle ? $"{gear.Value} {words.At} {angle.Value}" : gear.Value : null,
-        Both(load.Radius?.Value, words.Radius));
+        load.Gear is { } gear ? load.Angle is { } angle ? $"{context.Tongue.Name(gear.Value)} {context.Words.At} {angle.Value}" : context.Tongue.Name(gear.Value) : null,
+        Both(load.Radius?.Value, context.Words.Radius));
 
-    private static string Space(FluidSpace space, bool into, Words words) => Joined(
-        space.Fluid is { } fluid ? DeclaredName.Spoken(fluid.Value) : DeclaredName.Spoken(space.Id.Value),
+    private static string Space(FluidSpace space, bool into, SheetContext context) => Joined(
+        context.Tongue.Name((space.Fluid ?? space.Id).Value),
         Both(space.Holds?.Value),
-        into && space.DrainsInto is { } container ? $"{words.Into} {DeclaredName.Spoken(container.Value)}" : null,
-        !into && space.FullWhen is { } full ? $"{words.FullWhen} {full.Value}" : null);
+        into && space.DrainsInto is { } container ? $"{context.Words.Into} {context.Tongue.Name(container.Value)}" : null,
+        !into && space.FullWhen is { } full ? $"{context.Words.FullWhen} {context.Tongue.Text(full.Value)}" : null);
 
-    private static string Test(TestItem test, Words words) => Joined(
-        test.Medium?.Value,
+    private static string Test(TestItem test, SheetContext context) => Joined(
+        test.Medium is { } medium ? context.Tongue.Text(medium.Value) : null,
         Both(test.Pressure?.Value),
-        Both(test.AtMost?.Value, words.NeverAbove),
-        Both(test.Settle?.Value, words.Settle),
-        Both(test.Hold?.Value, words.HoldFor));
+        Both(test.AtMost?.Value, context.Words.NeverAbove),
+        Both(test.Settle?.Value, context.Words.Settle),
+        Both(test.Hold?.Value, context.Words.HoldFor));
 
     private static string? Both(Quantity? quantity, string before = "") =>
         quantity is { } q ? $"{before} {QuantityWords.Both(q)}".TrimStart() : null;

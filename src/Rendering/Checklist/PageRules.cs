@@ -82,11 +82,15 @@ internal static class PageRules
     {
         var words = context.Words;
         if (context.Scope.Library.Workshop.Help is { } help)
-            yield return $"{words.Help}: {help.Value}";
+            yield return $"{words.Help}: {context.Tongue.Text(help.Value)}";
         yield return words.StandingNotice;
         var printed = context.Identity.PrintedAt is { Length: > 0 } at ? $"{words.Printed} {at} · " : "";
-        yield return $"{words.SheetsDisagree} {printed}{words.Forms} {ShortHash.Of(context.Identity.TemplateHash)}";
+        yield return $"{words.SheetsDisagree} {printed}{words.Forms} {ShortHash.Of(context.Identity.TemplateHash)}{Wording(context)}";
     }
+
+    // who signs a translated sheet has read these words
+    private static string Wording(SheetContext context) =>
+        context.Identity.WordsHash is { } hash ? $" · {context.Words.Wording} {ShortHash.Of(hash)}" : "";
 
     public static string Code(SheetContext context) => Qr.Draw("code", context.Identity.CodeText, SizeOfCode(context));
 

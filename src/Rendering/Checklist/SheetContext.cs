@@ -12,13 +12,23 @@ internal sealed record SheetContext(SheetPlan Plan, SheetIdentity Identity, Word
 {
     public Scope Scope => Plan.Scope;
 
+    /// <summary>How names and texts of the data read.</summary>
+    public Tongue Tongue => Scope.Library.Tongue;
+
     public QuantityWords Quantities => new(Words);
 
     /// <summary>Who does a step of the section that does not say: the section's <c>by</c>, or the part's. Stands in the section's heading.</summary>
     public ImmutableArray<string> UsualDoers(SheetSection section) =>
         section.Section.Facts.Concat(Plan.Part.Facts).FirstOrDefault(f => f.Word == FactWord.By)?.Value is NameList by
-            ? [.. by.Names.Select(n => n.Value)]
+            ? [.. by.Names.Select(n => Tongue.Name(n.Value))]
             : [];
+
+    /// <summary><c>wheel end CL, CR</c></summary>
+    public string Loop(Fact loop, Fills fills) => loop.Value is Loop { OfGroup: null } each
+        ? $"{Tongue.Name(fills.In(each.Kind.Value))} {string.Join(", ", each.In.Select(n => Tongue.Name(fills.In(n.Value))))}".TrimEnd()
+        : fills.In(loop.Text.Value);
+
+    public string StackEnd(PartStack stack, string? name) => Words.StackEnd(Tongue, stack, name);
 
     public ConditionText Conditions(Fills fills) => new(Scope, Words, fills.In);
 

@@ -1,7 +1,6 @@
 using System.Globalization;
 using Scriban.Runtime;
 using Witnessmark.Language.Model;
-using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Checklist.Asks;
 
@@ -17,7 +16,7 @@ internal static class SheetHead
         return new ScriptObject
         {
             ["title"] = procedure.Title?.Value ?? procedure.Id.Value,
-            ["part_name"] = context.Plan.Part.Name?.Value ?? "",
+            ["part_name"] = context.Plan.Part.Name is { } name ? context.Tongue.Name(name.Value) : "",
             ["time"] = context.Quantities.Sum([.. context.Plan.Sections.SelectMany(s => s.Steps).SelectMany(SheetContext.Durations)]),
             ["rows"] = new ScriptArray(Rows(context)),
             ["intro"] = SheetContext.Blocks([.. procedure.Introduction, .. context.Plan.Part.Prose], Fills.None),
@@ -25,7 +24,7 @@ internal static class SheetHead
             ["before"] = Before(context),
             ["how"] = words.HowToFill,
             ["conditions"] = new ScriptArray(Conditions(context)),
-            ["notice"] = context.Scope.Library.Workshop.Notice?.Value ?? "",
+            ["notice"] = context.Tongue.Text(context.Scope.Library.Workshop.Notice?.Value ?? ""),
         };
     }
 
@@ -37,7 +36,7 @@ internal static class SheetHead
         var machine = Machine(context);
         if (machine.Length > 0)
             yield return Row(words.This, machine, half: true);
-        yield return Row(words.Crew, string.Join(", ", procedure.Crew.Select(c => string.Create(CultureInfo.InvariantCulture, $"{c.Number.Value} {c.Role.Value}"))), half: machine.Length > 0);
+        yield return Row(words.Crew, string.Join(", ", procedure.Crew.Select(c => string.Create(CultureInfo.InvariantCulture, $"{c.Number.Value} {context.Tongue.Name(c.Role.Value)}"))), half: machine.Length > 0);
         yield return Row(words.Tools, string.Join(" · ", Tools(context)));
     }
 
@@ -56,7 +55,7 @@ internal static class SheetHead
     {
         var words = context.Words;
         var applies = context.Plan.Procedure.AppliesTo?.Value;
-        var parts = new List<string> { context.Scope.Machine?.Title?.Value ?? context.Scope.Machine?.Id.Value ?? "" };
+        var parts = new List<string> { context.Tongue.Text(context.Scope.Machine?.Title?.Value ?? context.Scope.Machine?.Id.Value ?? "") };
         if (applies?.Serials is { } serials)
             parts.Add($"{words.FromSerial} {serials.Value.From}{(serials.Value.To is { } to ? $" {words.To} {to}" : "")}");
         if (applies is { Positions.IsEmpty: false })
@@ -76,10 +75,10 @@ internal static class SheetHead
 
     private static string Tool(string name, SheetContext context) => context.Scope.Tool(name) switch
     {
-        Wrench { Range: { } range } => $"{name} ({range.Value})",
-        Gauge { Range: { } range } => $"{name} ({range.Value})",
-        LiftingGear { Rated: { } rated } => $"{name} ({rated.Value})",
-        _ => DeclaredName.Spoken(name),
+        Wrench { Range: { } range } => $"{context.Tongue.Name(name)} ({context.Quantities.Text(range.Value)})",
+        Gauge { Range: { } range } => $"{context.Tongue.Name(name)} ({context.Quantities.Text(range.Value)})",
+        LiftingGear { Rated: { } rated } => $"{context.Tongue.Name(name)} ({rated.Value})",
+        _ => context.Tongue.Name(name),
     };
 
     // what the print does not know is written by hand
@@ -96,7 +95,7 @@ internal static class SheetHead
         yield return Box.Write(Box.Tool, words.MachineHours);
         foreach (var (role, number) in context.Plan.Procedure.Crew)
             for (var i = 0; i < number.Value; i++)
-                yield return Box.Write(Box.Narrow, role.Value);
+                yield return Box.Write(Box.Narrow, context.Tongue.Name(role.Value));
     }
 
     private static string Before(SheetContext context)

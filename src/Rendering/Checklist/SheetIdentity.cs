@@ -23,6 +23,9 @@ public sealed record SheetIdentity(
     string PrintedAt,
     string TemplateHash)
 {
+    /// <summary>64 hexadecimal digits: which words of a translation are printed; null on a sheet in the procedure's own language.</summary>
+    public string? WordsHash { get; init; }
+
     /// <summary>The hash of this program's own sheet templates, styles and measures.</summary>
     public static string OwnTemplateHash => Convert.ToHexStringLower(SHA256.HashData(
         Encoding.UTF8.GetBytes(Resources.Hash("templates/sheet", "site/sheet.css", "site/signals.css") + SheetMeasures.Root)));

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Scriban.Runtime;
 using Witnessmark.Language.Model;
-using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Checklist.Asks;
 using Witnessmark.Rendering.Html;
@@ -26,8 +25,8 @@ internal static class SheetSections
             ["time"] = context.Quantities.Sum([.. section.Steps.SelectMany(SheetContext.Durations)]),
             ["only_if"] = section.Section.Facts.FirstOrDefault(f => f.Word == FactWord.OnlyIf)?.Value is ConditionValue only
                 ? $"{words.OnlyIf} {context.Conditions(Fills.None).Of(only.Condition)}" : "",
-            ["for_each"] = section.Section.Facts.FirstOrDefault(f => f.Word == FactWord.ForEach) is { } loop ? $"{words.ForEach} {loop.Text.Value}{Until(section, context)}" : "",
-            ["still_in"] = StillIn(section.StillIn, words),
+            ["for_each"] = section.Section.Facts.FirstOrDefault(f => f.Word == FactWord.ForEach) is { } loop ? $"{words.ForEach} {context.Loop(loop, Fills.None)}{Until(section, context)}" : "",
+            ["still_in"] = StillIn(section.StillIn, context),
             ["prose"] = SheetContext.Blocks(section.Section.Prose, Fills.None),
             ["run"] = StepRun.Of(section, Close(last ? Finish(context) : "", words), context),
         };
@@ -38,15 +37,16 @@ internal static class SheetSections
             ? $", {context.Words.Until} {context.Conditions(Fills.None).Of(until.Condition)}"
             : "";
 
-    private static ScriptObject? StillIn(ImmutableArray<StillIn> devices, Words words)
+    private static ScriptObject? StillIn(ImmutableArray<StillIn> devices, SheetContext context)
     {
+        var words = context.Words;
         if (devices.IsEmpty)
             return null;
         var blocks = devices.SelectMany(d => d.Kind.Blocks).Select(b => b.Value).ToHashSet(StringComparer.Ordinal);
         return new ScriptObject
         {
             ["title"] = words.StillIn,
-            ["devices"] = new ScriptArray(devices.Select(d => new ScriptObject { ["kind"] = DeclaredName.Spoken(d.Kind.Id.Value), ["tags"] = string.Join(' ', d.Tags) })),
+            ["devices"] = new ScriptArray(devices.Select(d => new ScriptObject { ["kind"] = context.Tongue.Name(d.Kind.Id.Value), ["tags"] = string.Join(' ', d.Tags) })),
             ["so"] = string.Join(' ', new[]
             {
                 blocks.Contains("engine-start") ? words.DoNotStart : "",

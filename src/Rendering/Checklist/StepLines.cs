@@ -1,7 +1,6 @@
 using System.Globalization;
 using Scriban.Runtime;
 using Witnessmark.Language.Model;
-using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Checklist.Asks;
 
@@ -20,13 +19,13 @@ internal static class StepLines
         foreach (var needed in step.Step.All(FactWord.Requires).Select(f => f.Value).OfType<ConditionValue>())
             yield return Line(words.MustBeSo, conditions.Of(needed.Condition));
         if (step.Step.Find(FactWord.ForEach) is { } loop && loop.Value is not Loop { OfGroup: not null })
-            yield return Line(words.ForEach, step.Fills.In(loop.Text.Value));
+            yield return Line(words.ForEach, context.Loop(loop, step.Fills));
         foreach (var (key, text) in ItemLines.Of(step, context))
             yield return Line(key, text);
         foreach (var ask in step.Asks.OfType<LookAsk>().Where(a => a.Reading.LookFor is not null))
-            yield return Line(words.LookFor, ask.Reading.LookFor!.Value.Value);
+            yield return Line(words.LookFor, context.Tongue.Text(ask.Reading.LookFor!.Value.Value));
         if (step.Step.Value<Duration>(FactWord.Wait) is { } wait)
-            yield return Line(words.Wait, context.Quantities.Text(wait.Range) + (wait.Until is { } until ? $" {words.Until} {until.Value}" : ""));
+            yield return Line(words.Wait, context.Quantities.Text(wait.Range) + (wait.Until is { } until ? $" {words.Until} {context.Tongue.Text(until.Value)}" : ""));
         if (!step.Asks.OfType<StackAsk>().Any() && CallWords.Of(step, context) is { } call)
         {
             yield return Line(words.Call, $"“{Blanks(call.Call)}”");
@@ -39,32 +38,32 @@ internal static class StepLines
     public static IEnumerable<ScriptObject> After(SheetStep step, SheetContext context)
     {
         var words = context.Words;
-        foreach (var outside in step.Asks.Select(a => Outside(a, words)).OfType<string>())
+        foreach (var outside in step.Asks.Select(a => Outside(a, context)).OfType<string>())
             yield return Line(words.Outside, outside);
         foreach (var stop in StopIfs(step, context))
             yield return Line(words.StopIf, stop);
         foreach (var outcome in step.Step.All(FactWord.Outcome).Select(f => f.Value).OfType<OutcomeValue>())
-            yield return Line(DeclaredName.Spoken(outcome.Name.Value), When(outcome, step, context));
+            yield return Line(context.Tongue.Name(outcome.Name.Value), When(outcome, step, context));
         if (step.Step.Value<EndingValue>(FactWord.End) is { } end)
-            yield return Line(words.EndsHere, DeclaredName.Spoken(end.Name.Value));
+            yield return Line(words.EndsHere, context.Tongue.Name(end.Name.Value));
         if (step.Step.Value<AgainFrom>(FactWord.AgainFrom) is { } again)
-            yield return Line(words.Again, string.Create(CultureInfo.InvariantCulture, $"{DeclaredName.Spoken(again.Step.Value)}, {words.AtMost} {again.AtMost} {words.Times} {DeclaredName.Spoken(again.Then.Name.Value)}"));
+            yield return Line(words.Again, string.Create(CultureInfo.InvariantCulture, $"{context.Tongue.Name(again.Step.Value)}, {words.AtMost} {again.AtMost} {words.Times} {context.Tongue.Name(again.Then.Name.Value)}"));
         if (step.Step.Value<HandOverValue>(FactWord.HandOver) is { } over)
-            yield return Line(words.HandOver, $"{string.Join(", ", over.From.Select(r => r.Value))} {words.To} {string.Join(", ", over.To.Select(r => r.Value))}");
+            yield return Line(words.HandOver, $"{string.Join(", ", over.From.Select(r => context.Tongue.Name(r.Value)))} {words.To} {string.Join(", ", over.To.Select(r => context.Tongue.Name(r.Value)))}");
     }
 
     /// <summary>Where the step stops, without the stops that the limits of its readings say.</summary>
     public static IEnumerable<string> StopIfs(SheetStep step, SheetContext context) =>
         step.Step.All(FactWord.StopIf).Select(f => f.Value).OfType<ConditionValue>().Where(s => !SaidOutside(s, step))
-            .Select(stop => context.Conditions(step.Fills).Of(stop.Condition) + (stop.Otherwise is { } then ? $": {then.Value}" : "."));
+            .Select(stop => context.Conditions(step.Fills).Of(stop.Condition) + (stop.Otherwise is { } then ? $": {context.Tongue.Text(then.Value)}" : "."));
 
-    private static string? Outside(Ask ask, Words words) => ask switch
+    private static string? Outside(Ask ask, SheetContext context) => ask switch
     {
-        ReadingAsk { Reading.Outside: { } text } => text.Value,
-        ReadingAsk { Accept: not null } => words.Stop + ".",
-        LookAsk { Reading.Outside: { } text } => text.Value,
-        WorkedAsk { Value.Outside: { } text } => text.Value,
-        WorkedAsk { Accept: not null } => words.Stop + ".",
+        ReadingAsk { Reading.Outside: { } text } => context.Tongue.Text(text.Value),
+        ReadingAsk { Accept: not null } => context.Words.Stop + ".",
+        LookAsk { Reading.Outside: { } text } => context.Tongue.Text(text.Value),
+        WorkedAsk { Value.Outside: { } text } => context.Tongue.Text(text.Value),
+        WorkedAsk { Accept: not null } => context.Words.Stop + ".",
         _ => null,
     };
 

@@ -23,7 +23,7 @@ internal static class StepRow
             ["id"] = "step-" + step.Code.Plain.Replace('.', '-'),
             ["number"] = step.Code.Plain,
             ["check"] = step.Code.CheckDigit,
-            ["who"] = Who(step, usualDoers),
+            ["who"] = Who(step, usualDoers, context.Tongue),
             ["name"] = step.Fills.In(step.Step.NameWithStop),
             ["text"] = SheetContext.Text(step.Step.Text, step.Fills),
             ["remarks"] = new ScriptArray(step.Step.Remarks.Select(r => SheetContext.Text(r, step.Fills))),
@@ -32,7 +32,7 @@ internal static class StepRow
             ["after"] = new ScriptArray(StepLines.After(step, context)),
             ["boxes"] = new ScriptArray(boxes),
             ["blocks"] = new ScriptArray(blocks),
-            ["ends"] = new ScriptArray(Ends(step, context.Words)),
+            ["ends"] = new ScriptArray(Ends(step, context)),
             ["leads"] = !step.Performed.IsEmpty,
         }.Showing("sheet-step.html");
     }
@@ -71,14 +71,14 @@ internal static class StepRow
     }
 
     // the ladder has the second person's own column; a hold that he passes is his line
-    private static IEnumerable<ScriptObject> Ends(SheetStep step, Words words)
+    private static IEnumerable<ScriptObject> Ends(SheetStep step, SheetContext context)
     {
         var check = Check(step);
         var hold = step.Asks.OfType<HoldAsk>().FirstOrDefault();
         if (hold is not null)
-            yield return HoldBlock.Of(hold, check?.Role == hold.By ? check : null, words);
+            yield return HoldBlock.Of(hold, check?.Role == hold.By ? check : null, context);
         if (check is not null && hold?.By != check.Role && !step.Asks.OfType<StackAsk>().Any())
-            yield return HoldBlock.Second(check, OwnResult(step, check, words), words);
+            yield return HoldBlock.Second(check, OwnResult(step, check, context.Words), context);
     }
 
     // who checks a worked value works it out alone and must come to the same
@@ -94,9 +94,9 @@ internal static class StepRow
             ? amounts.All.Select(a => step.Fills.In(a.Thing.Value)).SelectMany(n => context.ScopeOf(step).Device(n) is { } kind && kind.Id.Value == n ? kind.Tags.Select(t => t.Value) : [n])
             : [];
 
-    private static string Who(SheetStep step, ImmutableArray<string> usual)
+    private static string Who(SheetStep step, ImmutableArray<string> usual, Tongue tongue)
     {
-        var doers = step.Place.Doers;
+        var doers = step.Place.Doers.Select(tongue.Name).ToImmutableArray();
         return doers.IsEmpty || doers.SequenceEqual(usual) ? "" : string.Join(" + ", doers);
     }
 }

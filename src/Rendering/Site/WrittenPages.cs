@@ -26,7 +26,7 @@ internal static class WrittenPages
     private static ScriptArray Facts() => new(FactWords.All.Select(f => new ScriptObject
     {
         ["word"] = f.Spelling,
-        ["where"] = f.Place switch { FactPlace.Heading => "heading", FactPlace.Step => "step", _ => "heading or step" },
+        ["where"] = f.Place switch { FactPlace.Heading => "heading", FactPlace.Step or FactPlace.Step | FactPlace.TranslatedStep => "step", FactPlace.TranslatedHeading | FactPlace.TranslatedStep => "translation", _ => "heading or step" },
         ["says"] = f.Says,
     }));
 

@@ -67,14 +67,25 @@ public sealed partial record Words
     public string Above => Say("above", "más de");
     public string Nobody => Say("nobody", "nadie");
 
-    /// <summary>ANSI Z535 in English; the four words of NOM and ISO practice in Spanish.</summary>
-    public string Signal(SignalWord word) => word switch
+    /// <summary>The same words that a translation is read with.</summary>
+    public string Signal(SignalWord word) => SheetLanguages.Signal(word, Language);
+
+    /// <summary>Before a name in a formula; the five words of the language of formulas.</summary>
+    public string Gathered(string word) => word switch
     {
-        SignalWord.Danger => Say("DANGER", "PELIGRO"),
-        SignalWord.Warning => Say("WARNING", "ADVERTENCIA"),
-        SignalWord.Caution => Say("CAUTION", "PRECAUCIÓN"),
-        SignalWord.Notice => Say("NOTICE", "AVISO"),
-        _ => Say("NOTE", "NOTA"),
+        "sum" => Say("sum of", "suma de"),
+        "mean" => Say("mean of", "media de"),
+        "least" => Say("least of", "el menor de"),
+        "most" => Say("most of", "el mayor de"),
+        _ => Say("spread of", "diferencia de"),
+    };
+
+    /// <summary>The two results of every test; null for the outcome of a decision, which its author names.</summary>
+    public string? TestResult(string outcome) => outcome switch
+    {
+        "passed" => Say("passed", "pasa"),
+        "failed" => Say("failed", "no pasa"),
+        _ => null,
     };
 
     /// <summary>What of several points is judged: each, least, most, mean, spread, sum.</summary>
@@ -89,11 +100,11 @@ public sealed partial record Words
     };
 
     /// <summary>The end of a stack: piston and ring have words of the house, others stay as written.</summary>
-    public string StackEnd(string? name) => name switch
+    public string StackEnd(Tongue tongue, PartStack stack, string? name) => name switch
     {
         "piston" => Piston,
         "ring" => Ring,
         null => "",
-        _ => name.ToUpperInvariant(),
+        _ => tongue.Value(name, stack.Id.Value).ToUpperInvariant(),
     };
 }

@@ -1,3 +1,5 @@
+using Witnessmark.Language.Model;
+
 namespace Witnessmark.Rendering;
 
 /// <summary>
@@ -5,8 +7,8 @@ namespace Witnessmark.Rendering;
 /// </summary>
 public sealed partial record Words
 {
-    public static readonly Words English = new("en");
-    public static readonly Words Spanish = new("es");
+    public static readonly Words English = new(SheetLanguages.English);
+    public static readonly Words Spanish = new(SheetLanguages.Spanish);
 
     private Words(string language) => Language = language;
 
@@ -15,7 +17,7 @@ public sealed partial record Words
 
     /// <summary>By the procedure's <c>language</c>: es, es-CL … is Spanish, everything else English.</summary>
     public static Words Of(string? language) =>
-        language is not null && (language == "es" || language.StartsWith("es-", StringComparison.Ordinal)) ? Spanish : English;
+        SheetLanguages.Of(language) == SheetLanguages.Spanish ? Spanish : English;
 
     // page
     public string Sheet => Say("sheet", "hoja");
@@ -35,6 +37,7 @@ public sealed partial record Words
         "¿Falta al pie la identidad y el número de hoja? Este navegador no puede imprimir la hoja. Use Chromium.");
     public string Printed => Say("Printed", "Impreso");
     public string Forms => Say("forms", "formularios");
+    public string Wording => Say("words", "texto");
 
     // head
     public string For => Say("For", "Para");
@@ -100,5 +103,5 @@ public sealed partial record Words
     public string Strikes => Say("Strikes", "Tacha");
     public string TheWholeCell => Say("the whole cell.", "toda la casilla.");
 
-    private string Say(string english, string spanish) => Language == "es" ? spanish : english;
+    private string Say(string english, string spanish) => Language == SheetLanguages.Spanish ? spanish : english;
 }

@@ -14,7 +14,7 @@ public sealed class FactTests
     public void The_example_in_the_message_of_a_fact_reads_itself(FactWord word)
     {
         var findings = new FindingList();
-        var place = word.Row().Place.HasFlag(FactPlace.Step) ? FactPlace.Step : FactPlace.Heading;
+        var place = new[] { FactPlace.Step, FactPlace.Heading, FactPlace.TranslatedStep }.First(p => word.Row().Place.HasFlag(p));
         var fact = FactReader.Read(Bullet.Of(Written($"{word.Spelled()}: {FactExamples.Of(word)}").At), place, findings);
         Told.Nothing(findings);
         Assert.Equal(word, fact!.Word);

@@ -13,7 +13,7 @@ public sealed class RulePageTests
 {
     public static TheoryData<string> Pages => [.. RulePage.All().Select(p => p.Name)];
 
-    private static IEnumerable<RuleInfo> Rules => RuleSet.All.Select(r => r.Info).Concat(DataFaults.All).Concat(StepFaults.All);
+    private static IEnumerable<RuleInfo> Rules => RuleSet.All.Select(r => r.Info).Concat(DataFaults.All).Concat(StepFaults.All).Concat(TranslationFaults.All);
 
     [Fact]
     public void Every_rule_has_its_page_and_every_page_its_rule() =>

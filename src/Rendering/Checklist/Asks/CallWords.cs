@@ -12,7 +12,7 @@ internal sealed record CallWords(string Call, string Answer)
             return null;
         var answer = step.Step.Value<SpokenWords>(FactWord.Answer)?.Text.Value;
         return context.ScopeOf(step).Call(spoken.Text.Value) is { } named
-            ? new CallWords(named.Call, answer ?? named.Answer)
+            ? new CallWords(context.Tongue.Text(named.Call), answer ?? context.Tongue.Text(named.Answer))
             : new CallWords(step.Fills.In(spoken.Text.Value), step.Fills.In(answer ?? ""));
     }
 }

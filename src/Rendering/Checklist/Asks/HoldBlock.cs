@@ -8,12 +8,12 @@ namespace Witnessmark.Rendering.Checklist.Asks;
 /// <summary>Where work stops, and the second person's line.</summary>
 internal static class HoldBlock
 {
-    public static ScriptObject Of(HoldAsk hold, CheckAsk? check, Words words) => new ScriptObject
+    public static ScriptObject Of(HoldAsk hold, CheckAsk? check, SheetContext context) => new ScriptObject
     {
-        ["title"] = hold.By is { } role ? $"{words.Hold} · {role}{(check is null ? "" : ", " + How(check.Mode, words))}" : words.Hold,
+        ["title"] = hold.By is { } role ? $"{context.Words.Hold} · {context.Tongue.Name(role)}{(check is null ? "" : ", " + How(check.Mode, context.Words))}" : context.Words.Hold,
         ["parts"] = new ScriptArray(hold.Words.Select((text, i) => Piece(text, i < hold.Blanks))),
-        ["by"] = Box.By(words),
-        ["time"] = Box.Time(words),
+        ["by"] = Box.By(context.Words),
+        ["time"] = Box.Time(context.Words),
     }.Showing("sheet-hold.html");
 
     // the last word stays beside its box
@@ -23,12 +23,12 @@ internal static class HoldBlock
         return new ScriptObject { ["text"] = text[..cut], ["tail"] = text[cut..], ["blank"] = blank };
     }
 
-    public static ScriptObject Second(CheckAsk check, ScriptObject? own, Words words) => new ScriptObject
+    public static ScriptObject Second(CheckAsk check, ScriptObject? own, SheetContext context) => new ScriptObject
     {
-        ["title"] = words.SecondPerson,
-        ["how"] = $"{check.Role}, {How(check.Mode, words)}",
+        ["title"] = context.Words.SecondPerson,
+        ["how"] = $"{context.Tongue.Name(check.Role)}, {How(check.Mode, context.Words)}",
         ["own"] = own,
-        ["by"] = Box.By(words),
+        ["by"] = Box.By(context.Words),
     }.Showing("sheet-second.html");
 
     private static string How(CheckMode mode, Words words) => mode == CheckMode.Independent ? words.Alone : words.WhileDone;

@@ -34,9 +34,9 @@ internal static class Ladder
         var last = at == count - 1;
         return new ScriptObject
         {
-            ["from"] = before is null ? words.StackEnd(ask.Stack.From?.Value) : $"… {before.Label}",
-            ["figure"] = Drawn(FigureId.Of("stack", step, ask) + (at == 0 ? "" : $"-piece-{at + 1}"), rows, ask.Stack, last, words),
-            ["rows"] = new ScriptArray(rows.Select(r => Row(r, words))),
+            ["from"] = before is null ? context.StackEnd(ask.Stack, ask.Stack.From?.Value) : $"… {before.Label}",
+            ["figure"] = Drawn(FigureId.Of("stack", step, ask) + (at == 0 ? "" : $"-piece-{at + 1}"), rows, ask.Stack, last, context.Tongue, words),
+            ["rows"] = new ScriptArray(rows.Select(r => Row(r, ask.Stack, context))),
             ["total"] = last ? string.Create(CultureInfo.InvariantCulture, $"{ask.Cells.Length} {words.In}") : "",
             ["left"] = $"0 {words.Left}",
             ["by"] = Box.By(words),
@@ -53,10 +53,10 @@ internal static class Ladder
     }
 
     /// <summary>The stack in section, to one scale, the end that building starts from at the top.</summary>
-    private static RawHtml Drawn(string name, List<List<LadderCell>> rows, PartStack stack, bool last, Words words)
+    private static RawHtml Drawn(string name, List<List<LadderCell>> rows, PartStack stack, bool last, Tongue tongue, Words words)
     {
-        var to = words.StackEnd(stack.To?.Value);
-        var title = $"{words.SectionOfStack}: {words.StackEnd(stack.From?.Value)} – {to}";
+        var to = words.StackEnd(tongue, stack, stack.To?.Value);
+        var title = $"{words.SectionOfStack}: {words.StackEnd(tongue, stack, stack.From?.Value)} – {to}";
         return new RawHtml(StackSection.Draw(name, Pieces(rows, stack), SheetMeasures.LadderRow.Millimetres, last ? to : "", title));
     }
 
@@ -73,18 +73,18 @@ internal static class Ladder
         return rows;
     }
 
-    private static ScriptObject Row(List<LadderCell> row, Words words) => new()
+    private static ScriptObject Row(List<LadderCell> row, PartStack stack, SheetContext context) => new()
     {
-        ["outer"] = row.FirstOrDefault(c => c.Outer) is { } o ? Cell(o, words) : null,
-        ["inner"] = row.FirstOrDefault(c => !c.Outer) is { } i ? Cell(i, words) : null,
+        ["outer"] = row.FirstOrDefault(c => c.Outer) is { } o ? Cell(o, stack, context) : null,
+        ["inner"] = row.FirstOrDefault(c => !c.Outer) is { } i ? Cell(i, stack, context) : null,
     };
 
-    private static ScriptObject Cell(LadderCell cell, Words words) => new()
+    private static ScriptObject Cell(LadderCell cell, PartStack stack, SheetContext context) => new()
     {
         ["label"] = cell.Label,
         ["position"] = cell.Position,
-        ["facing"] = cell.FacedTo is null ? "" : words.FacingTo,
-        ["end"] = cell.FacedTo is null ? "" : words.StackEnd(cell.FacedTo),
+        ["facing"] = cell.FacedTo is null ? "" : context.Words.FacingTo,
+        ["end"] = cell.FacedTo is null ? "" : context.StackEnd(stack, cell.FacedTo),
     };
 
     private static List<IReadOnlyList<StackSection.Piece>> Pieces(List<List<LadderCell>> rows, PartStack stack) =>
@@ -103,7 +103,7 @@ internal static class Ladder
         var first = rows[0][0].Label;
         return new ScriptObject
         {
-            ["role"] = check?.Role ?? "",
+            ["role"] = check is null ? "" : context.Tongue.Name(check.Role),
             ["before"] = new ScriptArray(here.Where(f => f == faced[0]).Select(f => $"{f.Label} {context.Words.Shows}")),
             ["after"] = new ScriptArray(here.Where(f => f != faced[0]).Select(f => $"{f.Label} {context.Words.Shows}")),
             ["calls"] = call?.Call.Replace("___", first, StringComparison.Ordinal) ?? "",

@@ -4,7 +4,6 @@ using Scriban.Runtime;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Quantities;
 using Witnessmark.Language.Text;
-using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Checklist.InWords;
 using Witnessmark.Rendering.Figures;
@@ -23,23 +22,23 @@ internal static class PassBlock
         var bolts = ask.Sequence.Length;
         return new ScriptObject
         {
-            ["circle"] = Circle(ask, step, words, passes: 0),
+            ["circle"] = Circle(ask, step, context.Tongue, words, passes: 0),
             ["clockwise"] = words.BoltCircle,
             ["ink"] = words.InkEach,
             ["wide"] = bolts > BesideCircle,
-            ["group"] = string.Join(" · ", Group(ask, words)),
-            ["adapter"] = ask.Adapter is { } adapter ? $"{words.Adapter} {adapter.Id.Value}" : "",
+            ["group"] = string.Join(" · ", Group(ask, context)),
+            ["adapter"] = ask.Adapter is { } adapter ? $"{words.Adapter} {context.Tongue.Name(adapter.Id.Value)}" : "",
             ["torque"] = ask.Group.Torque is { } torque ? context.Quantities.Of(torque.Value, words.TightenTo) : null,
             ["passes"] = new ScriptArray(ask.Settings.Select(s => Pass(s, ask, context))),
         }.Showing("sheet-passes.html");
     }
 
     /// <param name="passes">To ink beside the bolts; none where they are inked in rows of their own.</param>
-    public static RawHtml Circle(PassAsk ask, SheetStep step, Words words, int passes) =>
-        new(BoltCircle.Draw(FigureId.Of("bolts", step, ask), Ring(ask.Group, ask.Sequence.Length, passes), words));
+    public static RawHtml Circle(PassAsk ask, SheetStep step, Tongue tongue, Words words, int passes) =>
+        new(BoltCircle.Draw(FigureId.Of("bolts", step, ask), Ring(ask.Group, ask.Sequence.Length, passes, tongue), words));
 
-    public static BoltedRing Ring(FastenerGroup group, int count, int passes) =>
-        new(count, Millimetres(group.PitchCircle), Millimetres(group.AcrossFlats), passes, Inside(group, count));
+    public static BoltedRing Ring(FastenerGroup group, int count, int passes, Tongue tongue) =>
+        new(count, Millimetres(group.PitchCircle), Millimetres(group.AcrossFlats), passes, Inside(group, count, tongue));
 
     private static decimal? Millimetres(Located<Quantity>? length) => length?.Value.In(UnitTable.Get("mm")).Number;
 
@@ -52,23 +51,23 @@ internal static class PassBlock
         ["bolts"] = new ScriptArray((setting.Circular ? [.. ask.Sequence.Order()] : ask.Sequence)),
     };
 
-    private static ImmutableArray<string> Inside(FastenerGroup group, int count) =>
+    private static ImmutableArray<string> Inside(FastenerGroup group, int count, Tongue tongue) =>
     [
         string.Create(CultureInfo.InvariantCulture, $"{count} × {group.Thread?.Value.ToString() ?? ""}").TrimEnd(' ', '×'),
-        .. group.FitsOneWay is { } way ? new[] { way.Value } : [],
+        .. group.FitsOneWay is { } way ? new[] { tongue.Text(way.Value) } : [],
     ];
 
-    private static IEnumerable<string> Group(PassAsk ask, Words words)
+    private static IEnumerable<string> Group(PassAsk ask, SheetContext context)
     {
-        yield return DeclaredName.Spoken(ask.Group.Id.Value);
+        yield return context.Tongue.Name(ask.Group.Id.Value);
         var length = ask.Group.Length is { } l ? $" × {l.Value}" : "";
         if (ask.Group.Thread is { } thread)
             yield return string.Create(CultureInfo.InvariantCulture, $"{ask.Sequence.Length} × {thread.Value}{length}");
         if (ask.Group.PropertyClass is { } propertyClass)
-            yield return $"{words.PropertyClass} {propertyClass.Value}";
+            yield return $"{context.Words.PropertyClass} {propertyClass.Value}";
         if (ask.Group.Condition is { } condition)
-            yield return condition.Value;
+            yield return context.Tongue.Value(condition.Value, ask.Group.Id.Value);
         if (ask.Wrench is { } wrench)
-            yield return wrench.Id.Value;
+            yield return context.Tongue.Name(wrench.Id.Value);
     }
 }

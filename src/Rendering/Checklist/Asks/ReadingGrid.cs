@@ -1,6 +1,5 @@
 using System.Globalization;
 using Scriban.Runtime;
-using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Html;
 
@@ -18,7 +17,7 @@ internal static class ReadingGrid
         var judge = ask.Points * ask.Pieces.Length > 1 ? words.Judge(ask.Reading.Judge?.Value) : "";
         return new ScriptObject
         {
-            ["caption"] = DeclaredName.Spoken(ask.Key),
+            ["caption"] = context.Tongue.Name(ask.Key),
             ["named"] = named,
             ["limits"] = ask.Accept is { } accept ? context.Quantities.Of(accept, judge, ask.Reading.JudgesDifference) : null,
             ["unit"] = ask.Accept is null ? UnitOf(ask) : "",

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Scriban.Runtime;
-using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Rendering.Checklist.Asks;
@@ -10,17 +9,18 @@ internal static class SmallAsks
 {
     public static IEnumerable<ScriptObject> Of(Ask ask, SheetContext context) => ask switch
     {
-        CountAsk count => [Count(count, context.Words)],
-        ToolAsk tool => [Box.Write(Box.Tool, context.Words.Tool, under: string.Join(" / ", tool.Tools))],
-        LookAsk look => look.Reading.Verdicts.Select(v => Box.Strike(v.Value)),
-        ChoiceAsk choice => choice.Outcomes.Select(o => Box.Strike(DeclaredName.Spoken(o))),
+        CountAsk count => [Count(count, context)],
+        ToolAsk tool => [Box.Write(Box.Tool, context.Words.Tool, under: string.Join(" / ", tool.Tools.Select(context.Tongue.Name)))],
+        LookAsk look => look.Reading.Verdicts.Select(v => Box.Strike(context.Tongue.Value(v.Value, look.Key))),
+        ChoiceAsk choice => choice.Outcomes.Select(o => Box.Strike(context.Words.TestResult(o) ?? context.Tongue.Name(o))),
         _ => [],
     };
 
     // the label stands outside the box, the number that is expected behind it
-    private static ScriptObject Count(CountAsk ask, Words words)
+    private static ScriptObject Count(CountAsk ask, SheetContext context)
     {
-        var label = ask.Mark.Length == 1 ? ask.Mark : DeclaredName.Spoken(ask.Key);
+        var words = context.Words;
+        var label = ask.Mark.Length == 1 ? ask.Mark : context.Tongue.Name(ask.Key);
         var expected = ask.Expected.ToString(CultureInfo.InvariantCulture);
         var after = (ask.AtLeast, ask.Expected) switch
         {

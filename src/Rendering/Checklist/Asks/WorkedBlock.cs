@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 using Scriban.Runtime;
-using Witnessmark.Language.Wording;
+using Witnessmark.Engineering.Formulas;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Html;
 
@@ -13,17 +13,25 @@ internal static partial class WorkedBlock
 
     public static ScriptObject Of(WorkedAsk ask, SheetContext context)
     {
-        var parts = Parts(ask.Formula, Box.Dot(ask.Value.Round?.Value)).ToList();
+        var formula = InWords(ask, context);
+        var parts = Parts(formula, Box.Dot(ask.Value.Round?.Value)).ToList();
         var boxed = parts.Count(p => (string)p["sign"]! == "") <= MostBoxes;
         return new ScriptObject
         {
-            ["name"] = DeclaredName.Spoken(ask.Key),
-            ["formula"] = ask.Formula,
+            ["name"] = context.Tongue.Name(ask.Key),
+            ["formula"] = formula,
             ["parts"] = new ScriptArray(boxed ? parts : []),
             ["dot"] = Box.Dot(ask.Value.Round?.Value),
             ["limits"] = ask.Accept is { } accept ? context.Quantities.Of(accept) : null,
             ["unit"] = ask.Accept is null ? ask.Value.Round?.Value.Unit.Symbol ?? "" : "",
         }.Showing("sheet-worked.html");
+    }
+
+    /// <summary>As written where it cannot be read: a rule says so.</summary>
+    private static string InWords(WorkedAsk ask, SheetContext context)
+    {
+        var written = ask.Value.Formula?.Value ?? "";
+        return Formula.Parse(written).Value?.InWords(context.Tongue.Name, context.Words.Gathered) ?? written;
     }
 
     private static IEnumerable<ScriptObject> Parts(string formula, string dot) =>

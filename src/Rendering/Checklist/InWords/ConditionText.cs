@@ -1,5 +1,4 @@
 using Witnessmark.Language.Model;
-using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Rendering.Checklist.InWords;
 
@@ -7,6 +6,8 @@ namespace Witnessmark.Rendering.Checklist.InWords;
 internal sealed record ConditionText(Scope Scope, Words Words, Func<string, string> Fill)
 {
     private const int Deepest = 8;
+
+    private Tongue Tongue => Scope.Library.Tongue;
 
     public string Of(Condition condition) => string.Join($" {Words.And} ", condition.All.Select(Of));
 
@@ -23,7 +24,7 @@ internal sealed record ConditionText(Scope Scope, Words Words, Func<string, stri
     private string Of(Clause clause) => clause switch
     {
         StateClause s => State(s),
-        BundleClause b => DeclaredName.Spoken(b.Name.Value),
+        BundleClause b => Tongue.Name(b.Name.Value),
         PeopleClause p => $"{Words.PeopleIn} {Shown(p.Zone.Value)}",
         DevicesClause d => Devices(d),
         MomentClause { Moment: "safe stop" } => Words.SafeStop,
@@ -36,7 +37,7 @@ internal sealed record ConditionText(Scope Scope, Words Words, Func<string, stri
     {
         var at = s.AtPlace is { } place ? $" {Words.At} {Shown(place.Value)}" : "";
         var not = s.Negated ? $" {Words.Not}" : "";
-        return $"{Thing(s.Thing.Value)}{at}{not} {string.Join($" {Words.Or} ", s.Values.Select(v => Shown(v.Value)))}";
+        return $"{Thing(s.Thing.Value)}{at}{not} {string.Join($" {Words.Or} ", s.Values.Select(v => Tongue.Value(Fill(v.Value), Fill(s.Thing.Value))))}";
     }
 
     // devices are known by their tags on the machine
@@ -44,15 +45,15 @@ internal sealed record ConditionText(Scope Scope, Words Words, Func<string, stri
     {
         var name = Fill(written);
         return Scope.Device(name) is { } device && device.Id.Value == name
-            ? $"{DeclaredName.Spoken(name)} {string.Join(' ', device.Tags.Select(t => t.Value))}"
-            : DeclaredName.Spoken(name);
+            ? $"{Tongue.Name(name)} {string.Join(' ', device.Tags.Select(t => t.Value))}"
+            : Tongue.Name(name);
     }
 
     private string Devices(DevicesClause d)
     {
         var which = d.ThatBlock is { } what ? $" {Words.ThatBlocks} {Shown(what.Value)}" : "";
-        return $"{(d.Every ? Words.EveryDevice : Words.AnyDevice)}{which} {Shown(d.Value.Value)}";
+        return $"{(d.Every ? Words.EveryDevice : Words.AnyDevice)}{which} {Tongue.Value(Fill(d.Value.Value), null)}";
     }
 
-    private string Shown(string written) => DeclaredName.Spoken(Fill(written));
+    private string Shown(string written) => Tongue.Name(Fill(written));
 }

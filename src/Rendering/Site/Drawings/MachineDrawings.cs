@@ -11,6 +11,6 @@ internal static class MachineDrawings
     /// <summary>Of a group that says its pitch circle; another one need not stand on a circle.</summary>
     public static Drawing? Ring(FastenerGroup group, int which, Words words) =>
         group is { PitchCircle: not null, Count.Value: > 1 and var count }
-            ? new(BoltCircle.Draw(FigureId.Of("bolts", which), PassBlock.Ring(group, count, passes: 0), words), $"{DeclaredName.Spoken(group.Id.Value)}. {words.BoltCircle}")
+            ? new(BoltCircle.Draw(FigureId.Of("bolts", which), PassBlock.Ring(group, count, passes: 0, Tongue.AsWritten), words), $"{DeclaredName.Spoken(group.Id.Value)}. {words.BoltCircle}")
             : null;
 }
