@@ -7,8 +7,9 @@ namespace Witnessmark.Compiler;
 /// <param name="Part">A part of a procedure that is done in parts, or null.</param>
 /// <param name="IssuedAt">The command line's clock, with its zone.</param>
 /// <param name="Paper">A4 or Letter, or null for the workshop's.</param>
+/// <param name="Language">en or es, or null for the procedure's own.</param>
 public sealed record IssueOrder(
-    string Procedure, string? Part, string Unit, string Serial, string Place, string IssuedBy, DateTimeOffset IssuedAt, string? Paper);
+    string Procedure, string? Part, string Unit, string Serial, string Place, string IssuedBy, DateTimeOffset IssuedAt, string? Paper, string? Language = null);
 
 /// <summary>The sheet and its blank sign-off, or why there is none.</summary>
 public sealed record IssuedCopy(string Mark, string Version, string ShortHash, ImmutableArray<OutputFile> Files, Refusal? Refusal)

@@ -5,7 +5,6 @@ using Witnessmark.Records.Hashing;
 using Witnessmark.Records.Issuing;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Records.Tags;
-using Witnessmark.Rendering;
 using Witnessmark.Rendering.Checklist;
 using Witnessmark.Rendering.Fender;
 using Witnessmark.Rendering.Tags;
@@ -15,28 +14,36 @@ namespace Witnessmark.Compiler;
 /// <summary>Makes a copy, or says why not.</summary>
 internal static class Issuing
 {
-    public static IssuedCopy Copy(Library library, IssueOrder order)
+    public static IssuedCopy Copy(Bench bench, IssueOrder order)
     {
-        if (Refusals.Of(library, order) is { } refusal)
+        var library = bench.Library;
+        if (Refusals.Of(bench, order) is { } refusal)
             return IssuedCopy.Refused(refusal.What, refusal.Todo);
         var procedure = library.Procedure(order.Procedure)!;
+        var wording = order.Language is { } language && language != SheetTranslations.LanguageOf(library, procedure)
+            ? SheetWording.Translated(bench, procedure, language)!
+            : SheetWording.Own(bench, procedure);
         var plan = SheetPlanner.Plan(library.ScopeOf(procedure), order.Part);
         var hash = ProcedureHash.Of(library, procedure);
         var copy = new CopyIdentity(hash, order.Unit, order.Serial, order.Place, At(order), order.IssuedBy);
         var identity = new SheetIdentity(
-            procedure.Id.Value, procedure.Version!.Value.Value, hash.Hex, copy.Mark, order.Unit, order.Serial, order.Place, Printed(order), SheetIdentity.OwnTemplateHash);
-        var (paper, words) = (PaperOf(order.Paper ?? library.Workshop.Paper?.Value), Words.Of(procedure.Language?.Value));
-        var tags = TagPlanner.Plan(plan);
+            procedure.Id.Value, procedure.Version!.Value.Value, hash.Hex, copy.Mark, order.Unit, order.Serial, order.Place, Printed(order), SheetIdentity.OwnTemplateHash)
+        {
+            WordsHash = wording.Hash,
+        };
+        var printed = SheetPlanner.Plan(wording.Scope, order.Part);
+        var (paper, words) = (PaperOf(order.Paper ?? library.Workshop.Paper?.Value), wording.Words);
+        var tags = TagPlanner.Plan(printed);
         var name = $"{procedure.Id.Value}{(order.Part is null ? "" : $"-{StepName.Slug(order.Part)}")}-{copy.Mark}";
         return new IssuedCopy(
             copy.Mark,
             procedure.Version.Value.Value,
             hash.Short12,
             [
-                OutputFile.Of($"{name}.html", SheetPage.Render(plan, identity, paper, words)),
-                OutputFile.Of($"{name}-card.html", FenderCard.Render(plan, identity with { TemplateHash = FenderCard.OwnTemplateHash }, paper, words)),
+                OutputFile.Of($"{name}.html", SheetPage.Render(printed, identity, paper, words)),
+                OutputFile.Of($"{name}-card.html", FenderCard.Render(printed, identity with { TemplateHash = FenderCard.OwnTemplateHash }, paper, words)),
                 .. tags.IsEmpty ? Array.Empty<OutputFile>()
-                    : [OutputFile.Of($"{name}-tags.html", TagPage.Render(tags, plan, identity with { TemplateHash = TagPage.OwnTemplateHash }, paper, words))],
+                    : [OutputFile.Of($"{name}-tags.html", TagPage.Render(tags, printed, identity with { TemplateHash = TagPage.OwnTemplateHash }, paper, words))],
                 OutputFile.Of($"{name}.yaml", BlankSignOff.Write(plan, copy)),
             ],
             Refusal: null);

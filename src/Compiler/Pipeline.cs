@@ -28,7 +28,7 @@ public static class Pipeline
     public static ImmutableArray<OutputFile> Build(Bench bench, string programVersion)
     {
         var hashes = bench.Library.Procedures.ToImmutableDictionary(p => p.Id.Value, p => ProcedureHash.Of(bench.Library, p));
-        var specimens = Compiler.Specimens.Of(bench.Library, hashes);
+        var specimens = Compiler.Specimens.Of(bench, hashes);
         return
         [
             .. SitePages.Render(SiteContent.Of(bench.Library, hashes, specimens, programVersion)),
@@ -37,10 +37,10 @@ public static class Pipeline
     }
 
     /// <summary>Specimens for the press: of one procedure, or of every sheet of the workshop.</summary>
-    public static SpecimensToPrint Specimens(Bench bench, PrintOrder order) => Printing.Specimens(bench.Library, order);
+    public static SpecimensToPrint Specimens(Bench bench, PrintOrder order) => Printing.Specimens(bench, order);
 
     /// <summary>One copy of a released procedure: its sheet and the blank that goes with it.</summary>
-    public static IssuedCopy Issue(Bench bench, IssueOrder order) => Issuing.Copy(bench.Library, order);
+    public static IssuedCopy Issue(Bench bench, IssueOrder order) => Issuing.Copy(bench, order);
 
     /// <summary>Holds a sign-off against the version that was printed. A text that cannot be read is refused as it stands.</summary>
     public static ReceptionResult Receive(Bench bench, RawFile record)

@@ -7,8 +7,9 @@ namespace Witnessmark.Compiler;
 /// <summary>Gathers the specimens that go to the press, or says why none does.</summary>
 internal static class Printing
 {
-    public static SpecimensToPrint Specimens(Library library, PrintOrder order)
+    public static SpecimensToPrint Specimens(Bench bench, PrintOrder order)
     {
+        var library = bench.Library;
         if (Refusals.Of(library, order) is { } refusal)
             return new SpecimensToPrint([], refusal);
         var paper = Issuing.PaperOf(order.Paper ?? library.Workshop.Paper?.Value);
@@ -16,7 +17,7 @@ internal static class Printing
         [
             .. library.Procedures
                 .Where(p => order.Procedure is null ? !p.IsCommonPart : p.Id.Value == order.Procedure)
-                .SelectMany(p => Compiler.Specimens.Of(library.ScopeOf(p), ProcedureHash.Of(library, p), order.Part))
+                .SelectMany(p => Compiler.Specimens.Of(SheetWording.Own(bench, p), ProcedureHash.Of(library, p), order.Part))
                 .Select(s => s.Print(paper)),
         ];
         return sheets.IsEmpty

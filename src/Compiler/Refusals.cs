@@ -6,8 +6,9 @@ namespace Witnessmark.Compiler;
 /// <summary>Why a copy may not be issued, or a specimen not be printed: guard by guard.</summary>
 internal static class Refusals
 {
-    public static Refusal? Of(Library library, IssueOrder order)
+    public static Refusal? Of(Bench bench, IssueOrder order)
     {
+        var library = bench.Library;
         if (Unknown(library, order.Procedure) is { } unknown)
             return unknown;
         var procedure = library.Procedure(order.Procedure)!;
@@ -15,7 +16,7 @@ internal static class Refusals
         if (procedure.Status?.Value != ReleaseStatus.Released)
             return new Refusal($"{order.Procedure} is not released, so it is not for work.", "Have it approved and set status: released, or issue another version.");
         return CommonPart(library, procedure, "Issue") ?? UnknownPart(procedure, order.Part) ?? NoPart(procedure, order.Part)
-            ?? MachineRefusal(library, procedure, order) ?? PaperRefusal(order.Paper);
+            ?? MachineRefusal(library, procedure, order) ?? PaperRefusal(order.Paper) ?? LanguageRefusal(bench, procedure, order);
     }
 
     /// <summary>Why no specimen may be printed. What is not released may be: a specimen is to look at.</summary>
@@ -75,6 +76,22 @@ internal static class Refusals
 
     private static Refusal? PaperRefusal(string? paper) =>
         paper is null || paper.ToUpperInvariant() is "A4" or "LETTER" ? null : new Refusal($"There is no paper {paper}.", "--paper takes A4 or Letter.");
+
+    private static Refusal? LanguageRefusal(Bench bench, Procedure procedure, IssueOrder order)
+    {
+        var own = SheetTranslations.LanguageOf(bench.Library, procedure);
+        if (order.Language is not { } language || language == own)
+            return null;
+        // a language that sheets have no words in
+        if (!SheetLanguages.All.Contains(language))
+            return new Refusal($"No sheet is printed in {language}.", $"--language takes {string.Join(" or ", SheetLanguages.All)}.");
+        // translated in part, or against words that have changed since
+        if (SheetWording.Translated(bench, procedure, language) is null)
+            return new Refusal(
+                $"{procedure.Id.Value} is not translated into {SheetLanguages.Spoken(language)} to the end.",
+                "witnessmark check says what is missing. In its own language it can be issued: leave --language out.");
+        return null;
+    }
 
     private static bool IsPlain(string value) => value.Length is > 0 and <= 30 && value.All(c => char.IsAsciiLetterOrDigit(c) || c == '-');
 

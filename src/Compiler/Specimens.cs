@@ -13,7 +13,7 @@ using Witnessmark.Rendering.Tags;
 namespace Witnessmark.Compiler;
 
 /// <summary>A sheet as it would print, marked as a specimen: to look at, not to work from.</summary>
-internal sealed record Specimen(SheetPlan Plan, SheetIdentity Identity)
+internal sealed record Specimen(SheetPlan Plan, SheetIdentity Identity, SheetWording Wording)
 {
     private enum Kind
     {
@@ -22,7 +22,7 @@ internal sealed record Specimen(SheetPlan Plan, SheetIdentity Identity)
         Tags,
     }
 
-    private Words Words => Words.Of(Plan.Procedure.Language?.Value);
+    private Words Words => Wording.Words;
 
     private ImmutableArray<Kind> Kinds => TagPlanner.Plan(Plan).IsEmpty ? [Kind.Sheet, Kind.Card] : [Kind.Sheet, Kind.Card, Kind.Tags];
 
@@ -30,7 +30,7 @@ internal sealed record Specimen(SheetPlan Plan, SheetIdentity Identity)
     public IEnumerable<OutputFile> Pages => OnPaper((kind, paper) => OutputFile.Of(Path(kind, paper), Html(kind, paper)));
 
     public IEnumerable<SheetLink> Links => OnPaper((kind, paper) => new SheetLink(
-        string.Join(", ", new[] { Plan.Part.Name?.Value ?? "", Word(kind), paper.ToString() }.Where(t => t.Length > 0)), Path(kind, paper)));
+        string.Join(", ", new[] { Plan.Part.Name?.Value ?? "", Wording.IsTranslated ? SheetLanguages.Spoken(Words.Language) : "", Word(kind), paper.ToString() }.Where(t => t.Length > 0)), Path(kind, paper)));
 
     public SpecimenPrint Print(Paper paper) => new($"{Name(Kind.Sheet, paper)}.pdf", SheetPage.ForPress(Plan, Identity, paper, Words));
 
@@ -56,22 +56,29 @@ internal sealed record Specimen(SheetPlan Plan, SheetIdentity Identity)
     private string Name(Kind kind, Paper paper)
     {
         var part = Plan.Part.Name is { } name ? $"--{SitePages.FileName(name.Value)}" : "";
-        return $"{SitePages.FileName(Plan.Procedure.Id.Value)}{part}{(kind == Kind.Sheet ? "" : $"--{Word(kind)}")}-{paper.ToString().ToLowerInvariant()}";
+        var language = Wording.IsTranslated ? $"-{Words.Language}" : "";
+        return $"{SitePages.FileName(Plan.Procedure.Id.Value)}{part}{(kind == Kind.Sheet ? "" : $"--{Word(kind)}")}{language}-{paper.ToString().ToLowerInvariant()}";
     }
 }
 
 internal static class Specimens
 {
-    /// <summary>Of every sheet of a workshop. A common part has none of its own: it is printed inside the procedure that performs it.</summary>
-    public static ImmutableArray<Specimen> Of(Library library, ImmutableDictionary<string, ProcedureHash> hashes) =>
-        [.. library.Procedures.Where(p => !p.IsCommonPart).SelectMany(p => Of(library.ScopeOf(p), hashes[p.Id.Value], part: null))];
+    /// <summary>Of every sheet of a workshop, in each language that it is translated into. A common part has none of its own: it is printed inside the procedure that performs it.</summary>
+    public static ImmutableArray<Specimen> Of(Bench bench, ImmutableDictionary<string, ProcedureHash> hashes) =>
+    [
+        .. bench.Library.Procedures.Where(p => !p.IsCommonPart).SelectMany(p => SheetWording.All(bench, p))
+            .SelectMany(w => Of(w, hashes[w.Scope.Procedure.Id.Value], part: null)),
+    ];
 
     /// <param name="part">Null: every part that has steps.</param>
-    public static IEnumerable<Specimen> Of(Scope scope, ProcedureHash hash, string? part) =>
-        from piece in scope.Procedure.Parts
+    public static IEnumerable<Specimen> Of(SheetWording wording, ProcedureHash hash, string? part) =>
+        from piece in wording.Scope.Procedure.Parts
         where piece.Steps.Any() && (part is null || piece.Name?.Value == part)
-        select new Specimen(SheetPlanner.Plan(scope, piece.Name?.Value), Identity(scope.Procedure, hash));
+        select new Specimen(SheetPlanner.Plan(wording.Scope, piece.Name?.Value), Identity(wording, hash), wording);
 
-    private static SheetIdentity Identity(Procedure procedure, ProcedureHash hash) => new(
-        procedure.Id.Value, procedure.Version?.Value ?? "", hash.Hex, SetMark: null, Unit: null, Serial: null, Place: null, PrintedAt: "", SheetIdentity.OwnTemplateHash);
+    private static SheetIdentity Identity(SheetWording wording, ProcedureHash hash) => new(
+        wording.Scope.Procedure.Id.Value, wording.Scope.Procedure.Version?.Value ?? "", hash.Hex, SetMark: null, Unit: null, Serial: null, Place: null, PrintedAt: "", SheetIdentity.OwnTemplateHash)
+    {
+        WordsHash = wording.Hash,
+    };
 }

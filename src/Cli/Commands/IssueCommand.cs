@@ -17,17 +17,18 @@ internal static class IssueCommand
         var by = Needed("--by", "Initials of the person who issues the copy.", "initials");
         var part = new Option<string?>("--part") { Description = "One part of a procedure that is done in parts.", HelpName = "name" };
         var paper = new Option<string?>("--paper") { Description = "A4 or Letter; the workshop's when left out.", HelpName = "A4|Letter" };
+        var language = new Option<string?>("--language") { Description = "en or es; the procedure's own when left out.", HelpName = "en|es" };
         var within = CommonOptions.In();
         var output = CommonOptions.Out("Folder that the copy is put in.", "issued");
         var command = new Command("issue", "Make one copy of a released procedure: the sheet to print and its blank sign-off.")
         {
-            procedure, unit, serial, place, by, part, paper, within, output,
+            procedure, unit, serial, place, by, part, paper, language, within, output,
         };
         command.SetAction(parsed =>
         {
             var order = new IssueOrder(
                 parsed.GetValue(procedure)!, parsed.GetValue(part), parsed.GetValue(unit)!, parsed.GetValue(serial)!, parsed.GetValue(place)!,
-                parsed.GetValue(by)!, around.Now(), parsed.GetValue(paper));
+                parsed.GetValue(by)!, around.Now(), parsed.GetValue(paper), parsed.GetValue(language));
             return Run(order, parsed.GetValue(within), parsed.GetValue(output)!, around);
         });
         return command;

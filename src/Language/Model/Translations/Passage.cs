@@ -28,6 +28,19 @@ public sealed record Passage(string Says, ImmutableArray<string> Texts, Location
 /// <summary>The passages of a procedure or of its translation, each made in the same way, so that two can be compared.</summary>
 public static class Passages
 {
+    /// <summary>All of a procedure, in the order printed.</summary>
+    public static IEnumerable<Passage> Of(Procedure procedure)
+    {
+        yield return Title(procedure.Title, procedure.Heading, procedure.Introduction, procedure.Id.At);
+        foreach (var part in procedure.Parts)
+        {
+            yield return Part(part, part.Name?.At ?? procedure.Id.At);
+            foreach (var section in part.Sections)
+                foreach (var passage in WithMessages(section, section.Heading?.At ?? procedure.Id.At).Concat(section.Steps.SelectMany(WithMessages)))
+                    yield return passage;
+        }
+    }
+
     public static Passage Title(Located<string>? title, Located<string>? heading, ImmutableArray<Block> introduction, Location at) =>
         Of("the title", [title?.Value, heading?.Value, .. Words(introduction)], at);
 
