@@ -10,6 +10,7 @@ using Witnessmark.Checking.Rules.Stack;
 using Witnessmark.Checking.Rules.Steps;
 using Witnessmark.Checking.Rules.Tools;
 using Witnessmark.Checking.Rules.Torque;
+using Witnessmark.Checking.Rules.Translations;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 
@@ -142,6 +143,19 @@ public static class RuleSet
         Rule.Of<InitialsUnknown>(),
         Rule.Of<PositionUnknown>(),
         Rule.Of<SerialsOutsideMachine>(),
+        // translations
+        Rule.OfTranslation<TranslationBlankDiffers>(),
+        Rule.OfTranslation<TranslationForNothing>(),
+        Rule.OfTranslation<TranslationHeadingMissing>(),
+        Rule.OfTranslation<TranslationMessageDiffers>(),
+        Rule.OfTranslation<TranslationNumberDiffers>(),
+        Rule.OfTranslation<TranslationPerformedMissing>(),
+        Rule.OfTranslation<TranslationStale>(),
+        Rule.OfTranslation<TranslationStepMissing>(),
+        Rule.OfTranslation<TranslationStepUnknown>(),
+        Rule.OfTranslation<TranslationTextMissing>(),
+        Rule.OfTranslation<TranslationWordIdle>(),
+        Rule.OfTranslation<TranslationWordMissing>(),
     ];
 
     /// <summary>Holds every rule against every sheet and procedure.</summary>
@@ -157,6 +171,12 @@ public static class RuleSet
             var scope = library.ScopeOf(procedure);
             foreach (var rule in All)
                 rule.Check(scope, own);
+        });
+        findings.Each(library.Translations, (translation, own) =>
+        {
+            var file = new TranslatedFile(translation, library);
+            foreach (var rule in All)
+                rule.Check(file, own);
         });
     }
 }

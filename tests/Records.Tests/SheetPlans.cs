@@ -119,7 +119,7 @@ public sealed class SheetPlans
         CountAsk a => $"{a.Mark} {(a.AtLeast ? "at least " : "")}{a.Expected}",
         ReadingAsk a => $"{string.Join(' ', a.Pieces)} x {a.Points}, {a.Reading.Judge?.Value} {a.Accept}",
         LookAsk a => string.Join(" or ", a.Reading.Verdicts.Select(v => v.Value)),
-        WorkedAsk a => $"{a.Formula}, {a.Accept}",
+        WorkedAsk a => $"{a.Value.Formula}, {a.Accept}",
         StackAsk a => string.Join(' ', a.Cells.Select(c => c.Label + (c.FacedTo is { } f ? $"({f})" : ""))),
         PassAsk a => $"{a.Wrench?.Id} {string.Join(", ", a.Settings.Select(s => $"{s.Dial}{(s.Circular ? " circular" : "")}"))}; {string.Join(' ', a.Sequence)}",
         SettingAsk a => $"{a.Dial}",

@@ -15,8 +15,8 @@ public sealed partial record Words
     public string LeftNow => Say("Left now", "Quedan");
     public string NotAgreed => Say("Not agreed?", "¿No coincide?");
     public string LiftOut => Say("Lift out to the last line both agree on.", "Saque hasta la última línea en que coincidan.");
-    public string In => Say("in", "dentro");
-    public string Left => Say("left", "quedan");
+    public string In => Say("in", "van");
+    public string Left => Say("left", "fuera");
     public string Piston => Say("PISTON", "PISTÓN");
     public string Ring => Say("RING", "ANILLO");
     public string SectionOfStack => Say("Section of the stack", "Corte del paquete");

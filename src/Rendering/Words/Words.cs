@@ -30,7 +30,7 @@ public sealed partial record Words
     public string Help => Say("Help", "Ayuda");
     public string StandingNotice => Say(
         "Maker's data, site rules, local law and licensed practice come first.",
-        "Primero van los datos del fabricante, las reglas del sitio, la ley local y la práctica con licencia.");
+        "Primero: datos del fabricante, reglas del sitio, ley local y práctica con licencia.");
     public string SheetsDisagree => Say("Sheets disagree? Stop.", "¿Las hojas no coinciden? Pare.");
     public string NoFoot => Say(
         "No identity and page number at the foot? This browser cannot print the sheet. Use Chromium.",

@@ -19,8 +19,11 @@ internal sealed class DemoWorkshop
 
     public static DemoWorkshop Whole { get; } = new(AsItStands);
 
+    /// <summary>Without its translations: a word that an example changes would make them stale.</summary>
+    public static DemoWorkshop InOneLanguage { get; } = new(AsItStands.RemoveRange(AsItStands.Keys.Where(IsTranslation)));
+
     /// <summary>Data sheet, tools, workshop file and common parts, without the procedures of the machine: a case brings its own.</summary>
-    public static DemoWorkshop WithoutProcedures { get; } = new(AsItStands.RemoveRange(AsItStands.Keys.Where(IsOwnProcedure)));
+    public static DemoWorkshop WithoutProcedures { get; } = new(AsItStands.RemoveRange(AsItStands.Keys.Where(p => IsOwnProcedure(p) || IsTranslation(p))));
 
     public ImmutableSortedDictionary<string, string> Files { get; }
 
@@ -35,6 +38,8 @@ internal sealed class DemoWorkshop
         RuleSet.Check(library, findings);
         return findings.InReadingOrder();
     }
+
+    private static bool IsTranslation(string path) => path.Contains(".es.", StringComparison.Ordinal);
 
     private static bool IsOwnProcedure(string path) =>
         path.EndsWith(".md", StringComparison.Ordinal) && !path.StartsWith("common/", StringComparison.Ordinal);

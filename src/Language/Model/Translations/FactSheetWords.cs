@@ -28,30 +28,31 @@ internal sealed class FactSheetWords(Scope root, Scope own, Func<string, string?
             case (FactWord.Call, SpokenWords call):
                 Call(call);
                 break;
-            case (FactWord.Fit, Amounts amounts):
+            case (_, Amounts amounts):
                 foreach (var amount in amounts.All)
-                    _items.Stack(Filled(amount.Thing.Value));
-                break;
-            case (FactWord.Tighten, Amounts amounts):
-                foreach (var amount in amounts.All)
-                    _items.Fasteners(Filled(amount.Thing.Value));
-                break;
-            case (FactWord.Place or FactWord.Recover, Amounts amounts):
-                foreach (var amount in amounts.All)
-                    _items.Device(Filled(amount.Thing.Value));
-                break;
-            case (FactWord.Count, Amounts amounts):
-                foreach (var amount in amounts.All)
-                    words.Name(Filled(amount.Thing.Value), amount.Thing.At);
+                    Handled(fact.Word, Filled(amount.Thing.Value), amount.Thing.At);
                 break;
             case (_, NameList list):
                 foreach (var name in list.Names)
                     Named(fact.Word, Filled(name.Value), name.At);
                 break;
             default:
-                People(fact.Value);
+                Said(fact.Value);
+                Flow(fact.Value);
                 break;
         }
+    }
+
+    private void Handled(FactWord word, string name, Location at)
+    {
+        if (word == FactWord.Fit)
+            _items.Stack(name);
+        else if (word == FactWord.Tighten)
+            _items.Fasteners(name);
+        else if (word is FactWord.Place or FactWord.Recover)
+            _items.Device(name);
+        else if (word == FactWord.Count)
+            words.Name(name, at);
     }
 
     private void Named(FactWord word, string name, Location at)
@@ -72,13 +73,10 @@ internal sealed class FactSheetWords(Scope root, Scope own, Func<string, string?
             words.Name(name, at);
     }
 
-    private void People(FactValue value)
+    private void Said(FactValue value)
     {
         switch (value)
         {
-            case OutcomeValue outcome:
-                words.Name(outcome.Name);
-                break;
             case ConditionValue { Otherwise: { } otherwise }:
                 words.Text(otherwise);
                 break;
@@ -87,6 +85,20 @@ internal sealed class FactSheetWords(Scope root, Scope own, Func<string, string?
                 break;
             case Checker checker:
                 words.Name(checker.Role);
+                break;
+            case HandOverValue over:
+                foreach (var role in over.From.Concat(over.To))
+                    words.Name(role);
+                break;
+        }
+    }
+
+    private void Flow(FactValue value)
+    {
+        switch (value)
+        {
+            case OutcomeValue outcome:
+                words.Name(outcome.Name);
                 break;
             case EndingValue end:
                 words.Name(end.Name);
@@ -98,10 +110,6 @@ internal sealed class FactSheetWords(Scope root, Scope own, Func<string, string?
                 words.Name(Filled(loop.Kind.Value), loop.Kind.At);
                 foreach (var name in loop.In)
                     words.Name(Filled(name.Value), name.At);
-                break;
-            case HandOverValue over:
-                foreach (var role in over.From.Concat(over.To))
-                    words.Name(role);
                 break;
         }
     }

@@ -15,7 +15,7 @@ public sealed record Passage(string Says, ImmutableArray<string> Texts, Location
     /// Four digits of SHA-256 over the words: the mark by which a translation says which words it was made from. How text is
     /// laid out or emphasised does not count; one changed word in 65,536 is missed.
     /// </summary>
-    public static string Mark(IEnumerable<Passage> passages)
+    public static string MarkOf(IEnumerable<Passage> passages)
     {
         var words = string.Join('\n', passages.SelectMany(p => p.Texts).Select(Folded));
         return Convert.ToHexString(SHA256.HashData(Encoding.UTF8.GetBytes(words)))[..4];

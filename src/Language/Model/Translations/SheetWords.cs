@@ -38,7 +38,7 @@ public static class SheetWords
         var facts = new FactSheetWords(root, own, given, words);
         foreach (var part in own.Procedure.Parts)
         {
-            facts.Of(part.Facts);
+            facts.Of([.. part.Facts.Where(f => !IsContract(f) || own.Procedure == root.Procedure)]);
             foreach (var section in part.Sections)
             {
                 facts.Of(section.Facts);
@@ -50,6 +50,9 @@ public static class SheetWords
             if (root.Library.Procedure(perform.Procedure.Value) is { } callee && !within.Contains(callee.Id.Value))
                 Within(root, new Scope(root.Library, callee, root.Machine), Given(perform, facts), within.Add(callee.Id.Value), words);
     }
+
+    /// <summary>What must be so before and after is printed of the procedure that the sheet is for, not of what it performs.</summary>
+    private static bool IsContract(Fact fact) => fact.Word is FactWord.StartsWith or FactWord.EndsWith;
 
     private static Func<string, string?> Given(PerformValue perform, FactSheetWords caller)
     {
@@ -82,7 +85,8 @@ internal sealed class WordCollection
 
     private void Add(SheetWord word)
     {
-        if (!word.IsStamped && _seen.Add((word.Key, word.IsText)))
+        // what a parameter stands for is known where the part is performed
+        if (!word.IsStamped && word.Written[0] != '{' && word.Of is not ['{', ..] && _seen.Add((word.Key, word.IsText)))
             _words.Add(word);
     }
 }

@@ -59,5 +59,5 @@ public sealed record SheetWord(string Written, string? Of, bool IsText, Location
     public string Key => Tongue.ValueKey(Written, Of);
 
     /// <summary>A tag or a number as it is stamped on the thing reads the same in every language.</summary>
-    public bool IsStamped => !IsText && Written.Any(c => char.IsUpper(c) || char.IsDigit(c));
+    public bool IsStamped => !IsText && Written.Length > 0 && Written.Any(c => char.IsUpper(c) || char.IsDigit(c));
 }
