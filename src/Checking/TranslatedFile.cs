@@ -24,8 +24,17 @@ public sealed record TranslatedFile(Translation Translation, Library Library) : 
     /// <summary>Passages of the original that have their translation.</summary>
     public ImmutableArray<PassagePair> Pairs => InFile.Of(this);
 
-    /// <summary>Steps of the original with the one that carries their number.</summary>
-    public IEnumerable<(Step Original, Step Own)> Steps =>
+    /// <summary>Pairs whose words are still those that were translated. Of the others one thing is said: that they are to be read again.</summary>
+    public IEnumerable<PassagePair> Settled => Pairs.Where(p => !p.IsStale);
+
+    /// <summary>Steps of the original with the one that carries their number; those that have changed since are left out.</summary>
+    public IEnumerable<(Step Original, Step Own)> SettledSteps => Steps.Where(s => !IsStale(Passages.WithMessages(s.Original), s.Own.Facts));
+
+    /// <summary>Sections in order, those whose heading, text or messages have changed since left out.</summary>
+    public IEnumerable<(Section Original, Section Own)> SettledSections =>
+        Sections.Where(s => !IsStale(Passages.WithMessages(s.Original, s.Original.Heading?.At ?? Translation.Of.At), s.Own.Facts));
+
+    private IEnumerable<(Step Original, Step Own)> Steps =>
         Procedure is { } procedure && Translation.Body is { } body
             ? procedure.Steps.Select(s => (s, Own: body.Step(s.Number))).Where(s => s.Own is not null).Select(s => (s.s, s.Own!))
             : [];
@@ -60,6 +69,8 @@ public sealed record TranslatedFile(Translation Translation, Library Library) : 
             yield return new PassagePair([.. Passages.WithMessages(step)], [.. Passages.WithMessages(own)], Mark(own.Facts), own.Name.At);
     }
 
+    private static bool IsStale(IEnumerable<Passage> original, ImmutableArray<Fact> own) => Mark(own) is { } mark && mark.Value != Passage.MarkOf(original);
+
     private static Located<string>? Mark(ImmutableArray<Fact> facts) => facts.Find(FactWord.Original)?.Text;
 }
 
@@ -70,6 +81,8 @@ public sealed record PassagePair(ImmutableArray<Passage> Original, ImmutableArra
 {
     /// <summary>The thing itself, behind its messages.</summary>
     public Passage Main => Original[^1];
+
+    public bool IsStale => Mark is { } mark && mark.Value != RightMark;
 
     public string RightMark => Passage.MarkOf(Original);
 

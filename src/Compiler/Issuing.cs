@@ -20,9 +20,7 @@ internal static class Issuing
         if (Refusals.Of(bench, order) is { } refusal)
             return IssuedCopy.Refused(refusal.What, refusal.Todo);
         var procedure = library.Procedure(order.Procedure)!;
-        var wording = order.Language is { } language && language != SheetTranslations.LanguageOf(library, procedure)
-            ? SheetWording.Translated(bench, procedure, language)!
-            : SheetWording.Own(bench, procedure);
+        var wording = SheetWording.In(order.Language, bench, procedure);
         var plan = SheetPlanner.Plan(library.ScopeOf(procedure), order.Part);
         var hash = ProcedureHash.Of(library, procedure);
         var copy = new CopyIdentity(hash, order.Unit, order.Serial, order.Place, At(order), order.IssuedBy);
@@ -31,22 +29,25 @@ internal static class Issuing
         {
             WordsHash = wording.Hash,
         };
-        var printed = SheetPlanner.Plan(wording.Scope, order.Part);
-        var (paper, words) = (PaperOf(order.Paper ?? library.Workshop.Paper?.Value), wording.Words);
-        var tags = TagPlanner.Plan(printed);
         var name = $"{procedure.Id.Value}{(order.Part is null ? "" : $"-{StepName.Slug(order.Part)}")}-{copy.Mark}";
         return new IssuedCopy(
             copy.Mark,
             procedure.Version.Value.Value,
             hash.Short12,
-            [
-                OutputFile.Of($"{name}.html", SheetPage.Render(printed, identity, paper, words)),
-                OutputFile.Of($"{name}-card.html", FenderCard.Render(printed, identity with { TemplateHash = FenderCard.OwnTemplateHash }, paper, words)),
-                .. tags.IsEmpty ? Array.Empty<OutputFile>()
-                    : [OutputFile.Of($"{name}-tags.html", TagPage.Render(tags, printed, identity with { TemplateHash = TagPage.OwnTemplateHash }, paper, words))],
-                OutputFile.Of($"{name}.yaml", BlankSignOff.Write(plan, copy)),
-            ],
+            [.. Pages(name, wording, identity, order), OutputFile.Of($"{name}.yaml", BlankSignOff.Write(plan, copy))],
             Refusal: null);
+    }
+
+    // the blank is the same in every language: what was given to hand is on the sheet
+    private static IEnumerable<OutputFile> Pages(string name, SheetWording wording, SheetIdentity identity, IssueOrder order)
+    {
+        var plan = SheetPlanner.Plan(wording.Scope, order.Part);
+        var paper = PaperOf(order.Paper ?? wording.Scope.Library.Workshop.Paper?.Value);
+        yield return OutputFile.Of($"{name}.html", SheetPage.Render(plan, identity, paper, wording.Words));
+        yield return OutputFile.Of($"{name}-card.html", FenderCard.Render(plan, identity with { TemplateHash = FenderCard.OwnTemplateHash }, paper, wording.Words));
+        var tags = TagPlanner.Plan(plan);
+        if (!tags.IsEmpty)
+            yield return OutputFile.Of($"{name}-tags.html", TagPage.Render(tags, plan, identity with { TemplateHash = TagPage.OwnTemplateHash }, paper, wording.Words));
     }
 
     public static Paper PaperOf(string? name) => string.Equals(name, nameof(Paper.Letter), StringComparison.OrdinalIgnoreCase) ? Paper.Letter : Paper.A4;

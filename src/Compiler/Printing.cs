@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Witnessmark.Language.Model;
 using Witnessmark.Records.Hashing;
 
 namespace Witnessmark.Compiler;

@@ -20,6 +20,10 @@ internal sealed record SheetWording(Scope Scope, Words Words, string? Hash)
     public static SheetWording Own(Bench bench, Procedure procedure) =>
         new(bench.Library.ScopeOf(procedure), Words.Of(SheetTranslations.LanguageOf(bench.Library, procedure)), null);
 
+    /// <param name="language">Null for its own; any other must be one that it is translated into to the end.</param>
+    public static SheetWording In(string? language, Bench bench, Procedure procedure) =>
+        language is null || language == SheetTranslations.LanguageOf(bench.Library, procedure) ? Own(bench, procedure) : Translated(bench, procedure, language)!;
+
     /// <summary>Null when a word is missing or anything is found in one of the files: such a translation is not printed.</summary>
     public static SheetWording? Translated(Bench bench, Procedure procedure, string language)
     {

@@ -1,6 +1,5 @@
 using Scriban.Runtime;
 using Witnessmark.Language.Model;
-using Witnessmark.Language.Wording;
 using Witnessmark.Records.Tags;
 using Witnessmark.Rendering.Checklist;
 using Witnessmark.Rendering.Html;
@@ -17,23 +16,23 @@ internal static class PileCards
             new ScriptObject
             {
                 ["kind"] = pile.Keep is false ? "scrap" : "keep",
-                ["word"] = Word(pile, words),
-                ["what"] = $"{DeclaredName.Spoken(pile.Part.Id.Value)} {Marks(pile.Part)}".TrimEnd(),
+                ["word"] = Word(pile, context),
+                ["what"] = $"{context.Tongue.Name(pile.Part.Id.Value)} {Marks(pile.Part)}".TrimEnd(),
                 ["limits"] = new ScriptArray(pile.Bands.Select(b => context.Quantities.Of(b.Range.Value, words.Judge(pile.Reading.Judge?.Value), pile.Reading.JudgesDifference))),
                 ["rule"] = Rule(pile, context),
-                ["step"] = $"{DeclaredName.Spoken(pile.Reading.Id.Value)} · {words.AtStepNumber} {pile.Step.Code}",
+                ["step"] = $"{context.Tongue.Name(pile.Reading.Id.Value)} · {words.AtStepNumber} {pile.Step.Code}",
             }.Showing("tag-pile.html"),
             Wide: false);
     }
 
-    private static string Word(Pile pile, Words words) =>
-        pile.Outcome is { } outcome ? DeclaredName.Spoken(outcome.Name.Value) : pile.Keep is true ? words.Keep : words.Scrap;
+    private static string Word(Pile pile, SheetContext context) =>
+        pile.Outcome is { } outcome ? context.Tongue.Name(outcome.Name.Value) : pile.Keep is true ? context.Words.Keep : context.Words.Scrap;
 
     private static string Rule(Pile pile, SheetContext context) => pile.Outcome switch
     {
         { Otherwise: true } => context.Words.Otherwise,
         { } outcome => string.Join($" {context.Words.Or} ", outcome.When.Select(context.Conditions(pile.Step.Fills).Of)),
-        null when pile.Keep is false => pile.Reading.Outside?.Value ?? "",
+        null when pile.Keep is false => context.Tongue.Text(pile.Reading.Outside?.Value ?? ""),
         _ => "",
     };
 

@@ -19,13 +19,13 @@ internal static class TagCards
     public static IEnumerable<Cut> Of(TagPlan tags, SheetContext context) =>
     [
         .. Key(tags, context.Words),
-        .. StubBoard.Of(tags.Devices, context.Words),
+        .. StubBoard.Of(tags.Devices, context),
         .. tags.Drained.Select(d => Oil(d, context)),
         .. tags.Owed.Select(o => Owed(o, context)),
         .. tags.PartBags.Select(b => PartBag(b, context)),
-        .. tags.BoltBags.Select(g => BoltBag(g, context.Words)),
+        .. tags.BoltBags.Select(g => BoltBag(g, context)),
         .. tags.Piles.Select(p => PileCards.Of(p, context)),
-        .. tags.Devices.Select(d => Device(d, context.Words)),
+        .. tags.Devices.Select(d => Device(d, context)),
     ];
 
     private static IEnumerable<Cut> Key(TagPlan tags, Words words)
@@ -45,17 +45,17 @@ internal static class TagCards
             Wide: true);
     }
 
-    private static Cut Device(DeviceStay device, Words words) => new(
+    private static Cut Device(DeviceStay device, SheetContext context) => new(
         new ScriptObject
         {
             ["tag"] = device.Tag,
-            ["kind"] = DeclaredName.Spoken(device.Kind.Id.Value),
-            ["wording"] = device.Kind.Wording?.Value ?? "",
-            ["forbids"] = new ScriptArray(device.Kind.Blocks.Select(b => words.Forbids(b.Value)).Where(w => w.Length > 0)),
-            ["goes_in"] = $"{words.GoesIn} {(device.In is { } at ? $"{words.AtStepNumber} {at}" : words.BeforeStepOne)}",
-            ["comes_out"] = StubBoard.ComesOut(device, words),
-            ["hung"] = Box.By(words),
-            ["out"] = Box.By(words),
+            ["kind"] = context.Tongue.Name(device.Kind.Id.Value),
+            ["wording"] = context.Tongue.Text(device.Kind.Wording?.Value ?? ""),
+            ["forbids"] = new ScriptArray(device.Kind.Blocks.Select(b => context.Words.Forbids(b.Value)).Where(w => w.Length > 0)),
+            ["goes_in"] = $"{context.Words.GoesIn} {(device.In is { } at ? $"{context.Words.AtStepNumber} {at}" : context.Words.BeforeStepOne)}",
+            ["comes_out"] = StubBoard.ComesOut(device, context.Words),
+            ["hung"] = Box.By(context.Words),
+            ["out"] = Box.By(context.Words),
         }.Showing("tag-device.html"),
         Wide: false);
 
@@ -66,10 +66,10 @@ internal static class TagCards
             new ScriptObject
             {
                 ["word"] = words.UsedOil,
-                ["fluid"] = DeclaredName.Spoken(space.Fluid?.Value ?? space.Id.Value),
-                ["from"] = $"{DeclaredName.Spoken(space.Id.Value)} · {words.AtStepNumber} {drained.Step}",
+                ["fluid"] = context.Tongue.Name(space.Fluid?.Value ?? space.Id.Value),
+                ["from"] = $"{context.Tongue.Name(space.Id.Value)} · {words.AtStepNumber} {drained.Step}",
                 ["holds"] = space.Holds is { } holds ? context.Quantities.Of(holds.Value, words.HoldsWhenFull) : null,
-                ["container"] = space.DrainsInto is { } into ? string.Join(" · ", new[] { into.Value, drained.Container?.Wording?.Value }.OfType<string>()) : "",
+                ["container"] = space.DrainsInto is { } into ? string.Join(" · ", new[] { context.Tongue.Name(into.Value), context.Tongue.Text(drained.Container?.Wording?.Value ?? "") }.Where(t => t.Length > 0)) : "",
                 ["boxes"] = new ScriptArray([
                     Box.Write(Box.Tool, words.PouredIn, space.Holds?.Value.Unit.Symbol ?? "", Box.Dot(space.Holds?.Value)), Box.Write("date", words.Date), Box.By(words)]),
                 ["harms"] = new ScriptArray([words.OilBurns, words.OilScalds, words.OilStays]),
@@ -84,7 +84,7 @@ internal static class TagCards
             new ScriptObject
             {
                 ["word"] = words.StillOwed,
-                ["what"] = Say.Capital(owed.What.Value),
+                ["what"] = Say.Capital(context.Tongue.Text(owed.What.Value)),
                 ["where"] = words.OnTheWheel,
                 ["now"] = Box.Write(Box.Tool, words.HoursNow),
                 ["turns"] = new ScriptArray(owed.After.Select(a => new ScriptObject
@@ -97,14 +97,14 @@ internal static class TagCards
             Rows: owed.After.Length > TurnsInRow ? 2 : 1);
     }
 
-    private static Cut BoltBag(FastenerGroup group, Words words) => new(
+    private static Cut BoltBag(FastenerGroup group, SheetContext context) => new(
         new ScriptObject
         {
-            ["word"] = words.BoltBag,
-            ["what"] = DeclaredName.Spoken(group.Id.Value),
-            ["lines"] = new ScriptArray(new[] { Thread(group), group.PropertyClass is { } c ? $"{words.PropertyClass} {c.Value}" : "", group.Condition?.Value ?? "" }.Where(l => l.Length > 0)),
-            ["forbids"] = group.Reuse?.Value == "never" ? words.DoNotFitAgain : "",
-            ["boxes"] = new ScriptArray([Box.Write(Box.Narrow, words.InTheBag, group.Count is { } n ? $"{words.OutOf} {n.Value}" : words.Pieces), Box.By(words)]),
+            ["word"] = context.Words.BoltBag,
+            ["what"] = context.Tongue.Name(group.Id.Value),
+            ["lines"] = new ScriptArray(new[] { Thread(group), group.PropertyClass is { } c ? $"{context.Words.PropertyClass} {c.Value}" : "", group.Condition is { } d ? context.Tongue.Value(d.Value, group.Id.Value) : "" }.Where(l => l.Length > 0)),
+            ["forbids"] = group.Reuse?.Value == "never" ? context.Words.DoNotFitAgain : "",
+            ["boxes"] = new ScriptArray([Box.Write(Box.Narrow, context.Words.InTheBag, group.Count is { } n ? $"{context.Words.OutOf} {n.Value}" : context.Words.Pieces), Box.By(context.Words)]),
         }.Showing("tag-bag.html"),
         Wide: false);
 
@@ -119,8 +119,8 @@ internal static class TagCards
             new ScriptObject
             {
                 ["word"] = words.PartBag,
-                ["what"] = DeclaredName.Spoken(bag.Part.Id.Value),
-                ["lines"] = new ScriptArray([$"{string.Join(", ", bag.Readings.Select(r => $"{DeclaredName.Spoken(r.Key)}, {r.Reading.Resolution?.Value.Unit.Symbol}"))} · {words.AtStepNumber} {bag.Step}"]),
+                ["what"] = context.Tongue.Name(bag.Part.Id.Value),
+                ["lines"] = new ScriptArray([$"{string.Join(", ", bag.Readings.Select(r => $"{context.Tongue.Name(r.Key)}, {r.Reading.Resolution?.Value.Unit.Symbol}"))} · {words.AtStepNumber} {bag.Step}"]),
                 ["forbids"] = "",
                 ["boxes"] = new ScriptArray(readings.Append(Box.Write(Box.Narrow, words.InTheBag, words.Pieces)).Append(Box.By(words))),
             }.Showing("tag-bag.html"),

@@ -70,6 +70,7 @@ public sealed partial record Words
     public string Wait => Say("Wait", "Espere");
     public string Until => Say("until", "hasta que");
     public string Load => Say("Load", "Carga");
+    public string AtAngle => Say("at", "a");
     public string Radius => Say("radius", "radio");
     public string Drains => Say("Drains", "Sale");
     public string Takes => Say("Takes", "Lleva");

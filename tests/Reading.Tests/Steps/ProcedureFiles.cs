@@ -10,6 +10,8 @@ internal static class ProcedureFiles
     public static IEnumerable<string> In(params string[] folder) =>
         Directory.EnumerateFiles(Repo.Path(folder), "*.md", SearchOption.AllDirectories)
             .Select(f => Path.GetRelativePath(Repo.Root, f).Replace('\\', '/'))
+            // a translation is read with what it translates
+            .Where(f => !f.EndsWith(".es.md", StringComparison.Ordinal))
             .Order(StringComparer.Ordinal);
 
     public static SourceText Source(string path) => new(path, Repo.Read(path));

@@ -12,7 +12,7 @@ public sealed class TranslationBlankDiffers : ITranslationRule
 
     public static void Check(TranslatedFile file, FindingList findings)
     {
-        foreach (var (original, own) in file.Steps)
+        foreach (var (original, own) in file.SettledSteps)
             foreach (var word in new[] { FactWord.Call, FactWord.Answer, FactWord.Hold })
                 Compare(file, word, original, own, findings);
         foreach (var pair in file.Translation.Texts)

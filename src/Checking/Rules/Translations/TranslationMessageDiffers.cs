@@ -14,9 +14,9 @@ public sealed class TranslationMessageDiffers : ITranslationRule
 
     public static void Check(TranslatedFile file, FindingList findings)
     {
-        foreach (var (original, own) in file.Sections)
+        foreach (var (original, own) in file.SettledSections)
             Compare(file, $"the section “{original.Heading?.Value}”", original.Messages, own.Messages, own.Heading?.At ?? file.Translation.Of.At, findings);
-        foreach (var (original, own) in file.Steps)
+        foreach (var (original, own) in file.SettledSteps)
             Compare(file, $"step {Say.Number(original.Number)}", original.Messages, own.Messages, own.Name.At, findings);
     }
 

@@ -15,15 +15,21 @@ public sealed class TranslationTextMissing : ITranslationRule
         if (file.Procedure is not { } procedure || file.Translation is not { Body: { } body } translation)
             return;
         var title = new Comparison(file, $"The title of {procedure.Id.Value}", translation.Of.At, procedure.Id.At, findings);
+        if (!file.Pairs[0].IsStale)
+            Check(title, procedure, translation, body);
+        foreach (var (original, own) in procedure.Parts.Zip(body.Parts).Where(p => p.First.Name is not null))
+            new Comparison(file, $"The part {original.Name?.Value}", own.Name?.At ?? translation.Of.At, original.Name!.Value.At, findings).Of("paragraph", original.Prose.Length, own.Prose.Length);
+        foreach (var (original, own) in file.SettledSections)
+            new Comparison(file, $"The section “{original.Heading?.Value}”", own.Heading?.At ?? translation.Of.At, original.Heading?.At ?? procedure.Id.At, findings).Of("paragraph", original.Prose.Length, own.Prose.Length);
+        foreach (var (original, own) in file.SettledSteps)
+            Check(new Comparison(file, Say.Step(procedure, original), own.Name.At, original.Name.At, findings), original, own);
+    }
+
+    private static void Check(Comparison title, Procedure procedure, Translation translation, TranslatedBody body)
+    {
         title.Of("title:", Number(procedure.Title), Number(translation.Title));
         title.Of("heading", Number(procedure.Heading), Number(body.Heading));
         title.Of("paragraph", procedure.Introduction.Length, body.Introduction.Length);
-        foreach (var (original, own) in procedure.Parts.Zip(body.Parts).Where(p => p.First.Name is not null))
-            new Comparison(file, $"The part {original.Name?.Value}", own.Name?.At ?? translation.Of.At, original.Name!.Value.At, findings).Of("paragraph", original.Prose.Length, own.Prose.Length);
-        foreach (var (original, own) in file.Sections)
-            new Comparison(file, $"The section “{original.Heading?.Value}”", own.Heading?.At ?? translation.Of.At, original.Heading?.At ?? procedure.Id.At, findings).Of("paragraph", original.Prose.Length, own.Prose.Length);
-        foreach (var (original, own) in file.Steps)
-            Check(new Comparison(file, Say.Step(procedure, original), own.Name.At, original.Name.At, findings), original, own);
     }
 
     private static void Check(Comparison step, Step original, Step own)

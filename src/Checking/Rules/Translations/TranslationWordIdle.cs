@@ -6,27 +6,35 @@ using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Checking.Rules.Translations;
 
-/// <summary>A translated name or text is not, or no longer, in the file that it was taken from, and no sheet prints it.</summary>
+/// <summary>Translated texts stand no longer, or never stood, in the file that they were taken from, and no sheet prints them.</summary>
 public sealed class TranslationWordIdle : ITranslationRule
 {
     public static RuleInfo Info { get; } = new("translation-word-idle", "Translations", Severity.Query);
 
     public static void Check(TranslatedFile file, FindingList findings)
     {
-        if (file.Original is not { } original || file.Translation is { Names.IsEmpty: true, Texts.IsEmpty: true })
+        if (file.Original is not { } original || file.Translation.Texts.IsEmpty)
             return;
-        var printed = file.Library.Procedures.SelectMany(p => SheetWords.Of(file.Library.ScopeOf(p))).ToList();
-        var names = Scalars(original).Concat(printed.Where(w => !w.IsText).SelectMany(w => new[] { w.Written, w.Key })).ToImmutableHashSet(StringComparer.Ordinal);
-        var texts = Scalars(original).Concat(printed.Where(w => w.IsText).Select(w => w.Written)).Select(Tongue.Folded).ToImmutableHashSet(StringComparer.Ordinal);
-        foreach (var name in file.Translation.Names.Where(n => !names.Contains(n.From.Value)))
-            Report(file, name.From, "name", NearMiss.Of(name.From.Value, names), findings);
-        foreach (var text in file.Translation.Texts.Where(t => !texts.Contains(Tongue.Folded(t.From.Value))))
-            Report(file, text.From, "text", Nearest(text.From.Value, texts), findings);
+        var printed = file.Library.Procedures.SelectMany(p => SheetWords.Of(file.Library.ScopeOf(p))).Where(w => w.IsText).Select(w => w.Written);
+        var known = Scalars(original).Concat(printed).Select(Tongue.Folded).ToImmutableHashSet(StringComparer.Ordinal);
+        var idle = file.Translation.Texts.Where(t => !known.Contains(Tongue.Folded(t.From.Value))).Select(t => t.From).ToList();
+        if (idle.Count == 0)
+            return;
+        var many = idle.Count > 1;
+        findings.Add(
+            Info,
+            idle[0].At,
+            $"{Say.Count(idle.Count, "translated text")} {(many ? "stand" : "stands")} nowhere in {file.Translation.Of.Value}: {Say.Some(idle.Select(t => $"“{Say.Short(t.Value)}”"))}.",
+            "The original was changed, or this was never its wording: what is printed now has no translation, or an old one.",
+            !many && Nearest(idle[0].Value, known) is { } near
+                ? $"The original may now say “{Say.Short(near)}”: read it, put the translation right, and copy the original here."
+                : $"Write {(many ? "them" : "it")} as the original has {(many ? "them" : "it")}, or take {(many ? "them" : "it")} out.",
+            [.. idle.Skip(1).Select(t => new FurtherPlace(t.At, "and this"))]);
     }
 
     private static IEnumerable<string> Scalars(DataNode node) => node switch
     {
-        DataMap map => map.Entries.SelectMany(e => Scalars(e.Value).Prepend(e.Key.Value)),
+        DataMap map => map.Entries.SelectMany(e => Scalars(e.Value)),
         DataList list => list.Items.SelectMany(Scalars),
         DataText text => [text.Text],
         _ => [],
@@ -34,15 +42,10 @@ public sealed class TranslationWordIdle : ITranslationRule
 
     /// <summary>The text that begins or ends alike over half its length: the same one, changed since.</summary>
     private static string? Nearest(string written, IEnumerable<string> texts) => texts
-        .Where(t => Alike(written, t) * 2 > Math.Min(written.Length, t.Length) && t.Length > 3)
+        .Where(t => t.Length > 3 && Alike(written, t) * 2 > Math.Min(written.Length, t.Length))
         .OrderByDescending(t => Alike(written, t)).ThenBy(t => t, StringComparer.Ordinal).FirstOrDefault();
 
-    private static int Alike(string a, string b) => Math.Max(a.Zip(b).TakeWhile(c => c.First == c.Second).Count(), a.Reverse().Zip(b.Reverse()).TakeWhile(c => c.First == c.Second).Count());
+    private static int Alike(string a, string b) => Math.Max(Beginning(a, b), Beginning(a.Reverse(), b.Reverse()));
 
-    private static void Report(TranslatedFile file, Located<string> word, string kind, string? near, FindingList findings) => findings.Add(
-        Info,
-        word.At,
-        $"The {kind} “{Say.Short(word.Value)}” stands nowhere in {file.Translation.Of.Value}, and no sheet prints it.",
-        "The original was changed, or this was never its wording: what is printed now has no translation, or an old one.",
-        near is null ? "Take it out, or write it as the original has it." : $"The original may now say “{Say.Short(near)}”: read it, put the translation right, and copy the original here.");
+    private static int Beginning(IEnumerable<char> a, IEnumerable<char> b) => a.Zip(b).TakeWhile(c => c.First == c.Second).Count();
 }

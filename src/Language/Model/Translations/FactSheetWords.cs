@@ -23,7 +23,7 @@ internal sealed class FactSheetWords(Scope root, Scope own, Func<string, string?
             Condition(condition, bundlesOpen: fact.Word is FactWord.StartsWith or FactWord.EndsWith);
         switch (fact.Word, fact.Value)
         {
-            case (FactWord.Leaves or FactWord.Odds or FactWord.Owes or FactWord.Was or FactWord.Checks or FactWord.Perform or FactWord.Zone, _):
+            case (FactWord.Leaves or FactWord.Odds or FactWord.Was or FactWord.Checks or FactWord.Perform or FactWord.Zone, _):
                 break;
             case (FactWord.Call, SpokenWords call):
                 Call(call);
@@ -53,6 +53,9 @@ internal sealed class FactSheetWords(Scope root, Scope own, Func<string, string?
             _items.Device(name);
         else if (word == FactWord.Count)
             words.Name(name, at);
+        // what comes off is bagged and tagged
+        else if (word is FactWord.Remove or FactWord.Loosen)
+            _items.Bagged(name);
     }
 
     private void Named(FactWord word, string name, Location at)
@@ -85,6 +88,9 @@ internal sealed class FactSheetWords(Scope root, Scope own, Func<string, string?
                 break;
             case Checker checker:
                 words.Name(checker.Role);
+                break;
+            case DebtValue debt:
+                words.Text(debt.What);
                 break;
             case HandOverValue over:
                 foreach (var role in over.From.Concat(over.To))
@@ -160,6 +166,8 @@ internal sealed class FactSheetWords(Scope root, Scope own, Func<string, string?
         if (thing.StartsWith("condition of ", StringComparison.Ordinal))
             return;
         words.Name(thing, state.Thing.At);
+        // in the machine from the start, it has its tag
+        _items.Device(thing);
         if (state.AtPlace is { } place)
             words.Name(Filled(place.Value), place.At);
         foreach (var value in state.Values)

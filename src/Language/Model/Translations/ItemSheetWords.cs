@@ -16,6 +16,8 @@ internal sealed class ItemSheetWords(Scope root, Scope own, WordCollection words
         if (reading.IsLook)
             return;
         words.Name(reading.Id);
+        if (reading.Of is { } part)
+            words.Name(part);
         if (reading.Gauge is { } gauge)
             words.Name(gauge);
     }
@@ -50,9 +52,14 @@ internal sealed class ItemSheetWords(Scope root, Scope own, WordCollection words
     {
         if (root.Space(name) is not { } space)
             return;
-        words.Name(space.Fluid ?? space.Id);
+        words.Name(space.Id);
+        if (space.Fluid is { } fluid)
+            words.Name(fluid);
         if (space.DrainsInto is { } container)
+        {
             words.Name(container);
+            words.Text((root.Tool(container.Value) as Container)?.Wording);
+        }
         words.Text(space.FullWhen);
     }
 
@@ -75,11 +82,21 @@ internal sealed class ItemSheetWords(Scope root, Scope own, WordCollection words
             words.Value(condition, group.Id.Value);
     }
 
+    /// <summary>Bolts and parts that come off: their bag names them.</summary>
+    public void Bagged(string name)
+    {
+        Fasteners(name);
+        if (root.Part(name) is { } part)
+            words.Name(part.Id);
+    }
+
     /// <summary>As long as it is in the machine, its kind heads every section.</summary>
     public void Device(string nameOrTag)
     {
-        if ((own.Device(nameOrTag) ?? root.Device(nameOrTag)) is { } device)
-            words.Name(device.Id);
+        if ((own.Device(nameOrTag) ?? root.Device(nameOrTag)) is not { } device)
+            return;
+        words.Name(device.Id);
+        words.Text(device.Wording);
     }
 
     /// <summary>The names of a formula: <c>disc-thickness</c>, <c>cavity of brake-stack</c>.</summary>
