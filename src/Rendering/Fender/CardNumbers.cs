@@ -1,6 +1,5 @@
 using System.Globalization;
 using Scriban.Runtime;
-using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Records.Tags;
 using Witnessmark.Rendering.Checklist;
@@ -20,7 +19,7 @@ internal static class CardNumbers
             .GroupBy(c => (c.Ask.Key, c.Ask.Expected, c.Ask.AtLeast))
             .Select(g => new ScriptObject
             {
-                ["what"] = DeclaredName.Spoken(g.Key.Key),
+                ["what"] = context.Tongue.Name(g.Key.Key),
                 ["number"] = string.Create(CultureInfo.InvariantCulture, $"{g.Key.Expected}"),
                 ["more"] = g.Key.AtLeast ? context.Words.OrMore : "",
                 ["steps"] = $"{context.Words.AtStepNumber} {string.Join(", ", g.Select(c => c.Code.Plain))}",
@@ -37,7 +36,7 @@ internal static class CardNumbers
             .Select(g => new ScriptObject
             {
                 ["tags"] = string.Join(' ', g.Select(d => d.Tag)),
-                ["kind"] = DeclaredName.Spoken(g.Key.Value),
+                ["kind"] = context.Tongue.Name(g.Key.Value),
                 ["comes_out"] = g.Key.Out is { } step ? $"{context.Words.ComesOut} {context.Words.AtStepNumber} {step.Plain}" : context.Words.StaysIn,
             });
 
@@ -45,7 +44,7 @@ internal static class CardNumbers
         from ask in step.Asks
         let limits = Limits(ask, context)
         where limits is not null
-        select new ScriptObject { ["name"] = DeclaredName.Spoken(ask.Key), ["limits"] = limits, ["stop"] = "" };
+        select new ScriptObject { ["name"] = context.Tongue.Name(ask.Key), ["limits"] = limits, ["stop"] = "" };
 
     private static ScriptObject? Limits(Ask ask, SheetContext context) => ask switch
     {

@@ -39,7 +39,7 @@ public static class FenderCard
             ["foot"] = new ScriptArray(PageRules.Foot(context)),
             ["no_foot"] = words.NoFoot,
             ["card"] = words.FenderCard,
-            ["title"] = string.Join(" · ", new[] { plan.Procedure.Title?.Value ?? plan.Procedure.Id.Value, plan.Part.Name?.Value }.OfType<string>()),
+            ["title"] = string.Join(" · ", new[] { plan.Procedure.Title?.Value ?? plan.Procedure.Id.Value, plan.Part.Name is { } part ? context.Tongue.Name(part.Value) : null }.OfType<string>()),
             ["how"] = words.CardOnly,
             ["words"] = Headings(words),
             ["torques"] = new ScriptArray(CardNumbers.Torques(context)),

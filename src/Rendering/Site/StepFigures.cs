@@ -38,7 +38,7 @@ internal sealed class StepFigures
     };
 
     private static Drawing Circle(PassAsk passes, SheetStep step, Words words) =>
-        new(PassBlock.Circle(passes, step, words, passes.Settings.Length).Markup, $"{words.BoltCircle}. {words.InkEachPass}");
+        new(PassBlock.Circle(passes, step, Tongue.AsWritten, words, passes.Settings.Length).Markup, $"{words.BoltCircle}. {words.InkEachPass}");
 
     private static IEnumerable<Drawing> Known(params IEnumerable<Drawing?> drawings) => drawings.OfType<Drawing>();
 }

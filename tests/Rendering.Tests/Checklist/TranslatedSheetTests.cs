@@ -20,6 +20,7 @@ public sealed partial class TranslatedSheetTests
         { English, Spanish },
         { "sheets/wb-40-letter.html", "sheets/wb-40-es-letter.html" },
         { "sheets/wb-40--tags-a4.html", "sheets/wb-40--tags-es-a4.html" },
+        { "sheets/wb-40--card-a4.html", "sheets/wb-40--card-es-a4.html" },
     };
 
     [Fact]

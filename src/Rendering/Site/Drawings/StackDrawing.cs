@@ -25,8 +25,8 @@ internal static class StackDrawing
     }
 
     private static ClosedStack Closed(PartStack stack, Func<string, PartKind?> part, Words words) => new(
-        words.StackEnd(stack.From?.Value),
-        words.StackEnd(stack.To?.Value),
+        words.StackEnd(Tongue.AsWritten, stack, stack.From?.Value),
+        words.StackEnd(Tongue.AsWritten, stack, stack.To?.Value),
         [.. stack.Positions().Select(p => One(p, part(p.Piece.Part.Value), stack, words))],
         stack.Clearance is { } clearance ? new QuantityWords(words).Text(clearance.Value) : null,
         StackHeight.Of(stack, part) is { } height ? Millimetres(height.Clearance.Value) : null);
@@ -39,7 +39,7 @@ internal static class StackDrawing
             DeclaredName.Spoken(name),
             kind?.Thickness is { } thickness ? Millimetres(thickness.Value.Target) : null,
             kind?.Spline?.Value != Inner,
-            position.Piece.FacedTo is { } end ? words.StackEnd(end.Value) : null,
+            position.Piece.FacedTo is { } end ? words.StackEnd(Tongue.AsWritten, stack, end.Value) : null,
             position.Piece.FacedTo?.Value == stack.From?.Value);
     }
 
