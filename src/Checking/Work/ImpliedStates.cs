@@ -5,22 +5,10 @@ namespace Witnessmark.Checking.Work;
 /// <summary>States that verbs imply: a tightened group is torqued, a placed device is placed. Authors do not write them twice.</summary>
 internal static class ImpliedStates
 {
+    private const string Verified = "verified";
+
     /// <summary>The verbs that bring a value about; none for one that only <c>leaves</c> does; null for a value that is not known here.</summary>
-    public static FactWord[]? Verbs(string value) => value switch
-    {
-        "torqued" => [FactWord.Tighten],
-        "snug" => [FactWord.Snug],
-        "loose" => [FactWord.Loosen],
-        "fitted" => [FactWord.Fit],
-        "removed" => [FactWord.Remove],
-        "placed" => [FactWord.Place],
-        "stored" => [FactWord.Recover],
-        "full" => [FactWord.Fill],
-        "drained" => [FactWord.Drain],
-        "passed" => [FactWord.Test],
-        "verified" => [],
-        _ => null,
-    };
+    public static FactWord[]? Verbs(string value) => value == Verified ? [] : ImpliedValues.Verb(value) is { } verb ? [verb] : null;
 
     /// <summary>Whether a fact handles a thing; a device by its kind, also when the step names a tag.</summary>
     public static bool Handles(this Fact fact, string thing, Scope scope)

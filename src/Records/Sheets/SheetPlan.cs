@@ -34,6 +34,9 @@ public sealed record SheetStep(
 
     /// <summary>The step's <c>only-if</c>, unless the data sheet says already that it holds: whether it is to be done shows on the machine.</summary>
     public Condition? Guard { get; init; }
+
+    /// <summary>Devices that are in the machine after the step, in order of placing.</summary>
+    public ImmutableArray<StillIn> LeavesIn { get; init; } = [];
 }
 
 /// <summary>Parameters of a performed common part: <c>{group}</c> stands for <c>backing-ring-bolts</c>.</summary>

@@ -21,8 +21,11 @@ public static class SheetPlanner
         {
             devices = devices.After(section.Facts, names);
             var steps = walk[section].Select(p => Step(p, names)).ToImmutableArray();
-            sections.Add(new SheetSection(section, devices.Listed, [.. steps.Select(s => s.Sheet)]));
-            devices = steps.Aggregate(devices, (d, s) => s.Leave(d));
+            var before = devices.Listed;
+            var placed = ImmutableArray.CreateBuilder<SheetStep>();
+            foreach (var step in steps)
+                placed.Add(step.Placed(ref devices));
+            sections.Add(new SheetSection(section, before, placed.ToImmutable()));
         }
         return new SheetPlan(scope, chosen, sections.ToImmutable());
     }
@@ -46,7 +49,14 @@ public static class SheetPlanner
 /// <summary>A step of the sheet with the names that its facts were read with.</summary>
 internal sealed record PlannedStep(SheetStep Sheet, StepNames Names, ImmutableArray<PlannedStep> Performed)
 {
-    /// <summary>The devices in the machine after the step.</summary>
-    public DevicesIn Leave(DevicesIn devices) =>
-        Performed.Aggregate(devices.After(Sheet.Step.Facts, Names), (d, inner) => inner.Leave(d));
+    /// <summary>The step with the devices that it leaves in the machine.</summary>
+    public SheetStep Placed(ref DevicesIn devices)
+    {
+        devices = devices.After(Sheet.Step.Facts, Names);
+        var own = devices.Listed;
+        var performed = ImmutableArray.CreateBuilder<SheetStep>();
+        foreach (var inner in Performed)
+            performed.Add(inner.Placed(ref devices));
+        return Sheet with { Performed = performed.ToImmutable(), LeavesIn = own };
+    }
 }

@@ -21,7 +21,7 @@ internal static class ProcedurePage
             ["card"] = Card(procedure, data, scope),
             ["sheets"] = new ScriptArray(data.Sheets.GetValueOrDefault(procedure.Id.Value, []).Select(s => new ScriptObject { ["says"] = s.Says, ["path"] = s.Path })),
             ["introduction"] = ProseHtml.Blocks(procedure.Introduction),
-            ["parts"] = new ScriptArray(procedure.Parts.Select(p => Part(p, procedure, rows, StepFigures.Of(p, scope)))),
+            ["parts"] = new ScriptArray(procedure.Parts.Select((p, i) => Part(p, procedure, rows, StepFigures.Of(p, i, scope)))),
         };
         return frame.Page(SitePages.PathOf(procedure), $"{procedure.Id.Value} {procedure.Title?.Value}", "procedure.html", content);
     }
@@ -53,6 +53,7 @@ internal static class ProcedurePage
         ["before"] = Contract(part, FactWord.StartsWith),
         ["after"] = Contract(part, FactWord.EndsWith),
         ["prose"] = ProseHtml.Blocks(part.Prose),
+        ["figures"] = figures.Overview,
         ["sections"] = new ScriptArray(part.Sections.Select(s => Section(s, part, procedure, rows, figures))),
     };
 

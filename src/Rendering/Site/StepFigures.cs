@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Scriban.Runtime;
 using Witnessmark.Language.Model;
 using Witnessmark.Records.Sheets;
@@ -10,25 +11,35 @@ namespace Witnessmark.Rendering.Site;
 /// <summary>Drawings of the steps of a part: the stack it builds, the circle it tightens, the sling it lifts with.</summary>
 internal sealed class StepFigures
 {
+    private static readonly StepFigures None = new(Enumerable.Empty<Drawing>().ToLookup(_ => 0), []);
+
     private readonly ILookup<int, Drawing> _byStep;
+    private readonly ImmutableArray<Drawing> _overview;
 
-    private StepFigures(ILookup<int, Drawing> byStep) => _byStep = byStep;
+    private StepFigures(ILookup<int, Drawing> byStep, ImmutableArray<Drawing> overview) => (_byStep, _overview) = (byStep, overview);
 
-    public static StepFigures Of(ProcedurePart part, Scope scope)
+    /// <param name="which">Number of the part, from 0.</param>
+    public static StepFigures Of(ProcedurePart part, int which, Scope scope)
     {
         // a common part has its things from whoever performs it: there is nothing to draw yet
         if (scope.Procedure.IsCommonPart || !part.Steps.Any())
-            return new StepFigures(Enumerable.Empty<Drawing>().ToLookup(_ => 0));
+            return None;
         var words = Words.Of(scope.Procedure.Language?.Value);
+        var plan = SheetPlanner.Plan(scope, part.Name?.Value);
         var drawn =
-            from outer in SheetPlanner.Plan(scope, part.Name?.Value).Sections.SelectMany(s => s.Steps)
+            from outer in plan.Sections.SelectMany(s => s.Steps)
             from step in outer.Performed.Prepend(outer)
-            from drawing in step.Asks.SelectMany(a => Draw(a, step, scope, words)).Concat(LiftDrawing.Of(step, scope, words))
+            let decisions = new DecisionDrawing(plan, step, words)
+            from drawing in step.Asks.SelectMany(a => Draw(a, step, scope, words).Concat(Known(decisions.Of(a)))).Concat(LiftDrawing.Of(step, scope, words))
             select (outer.Step.Number, drawing);
-        return new StepFigures(drawn.ToLookup(d => d.Number, d => d.drawing));
+        var overview = Known(CrewDrawing.Of(plan, FigureId.Of("crew", which), words), StateDrawing.Of(plan, FigureId.Of("states", which), words));
+        return new StepFigures(drawn.ToLookup(d => d.Number, d => d.drawing), [.. overview]);
     }
 
     public ScriptArray For(Step step) => new(_byStep[step.Number].Select(d => d.Model));
+
+    /// <summary>Of the part as a whole: who works when, what is in the machine when.</summary>
+    public ScriptArray Overview => new(_overview.Select(d => d.Model));
 
     private static IEnumerable<Drawing> Draw(Ask ask, SheetStep step, Scope scope, Words words) => ask switch
     {

@@ -17,6 +17,25 @@ public sealed partial record Words
     // wrench
     public string OffTheScale => Say("off the scale", "fuera de la escala");
 
+    // decision
+    public string Decision => Say("Decision", "Decisión");
+    public string GoOnWithStep => Say("go on with step", "siga con el paso");
+    public string WithinLimits => Say("inside", "dentro de límite");
+    public string Step => Say("step", "paso");
+
+    // crew and machine over the steps
+    public string WhoWorksWhen => Say("Who works when", "Quién trabaja cuándo");
+    public string OneAlone => Say("alone", "a solas");
+    public string Together => Say("together", "juntos");
+    public string Checking => Say("checks", "comprueba");
+    public string LongestTimes => Say(
+        "Longest times written. A thick line has no time written.",
+        "Tiempos más largos. Una línea gruesa no tiene tiempo escrito.");
+    public string WhatIsInWhen => Say("What is in the machine when", "Qué hay en la máquina y cuándo");
+    public string MustComeOut => Say("in the machine, must come out", "en la máquina, debe salir");
+    public string OnTheHook => Say("on the hook", "en el gancho");
+    public string ItsState => Say("state", "estado");
+
     // wear
     public string WearOf => Say("Readings over hours:", "Lecturas por horas:");
     public string Limit => Say("limit", "límite");

@@ -17,6 +17,9 @@ internal static class Drawn
         "shims" => Shims(said),
         "adapter" => Adapted(said),
         "wear" => Wear(said),
+        "decision" => DecisionFlow.Draw(said.Name, Asked(said), said.Words),
+        "crew" => CrewBars.Draw(said.Name, Crew(said), said.Words),
+        "states" => StateStrip.Draw(said.Name, States(said), said.Words),
         var figure => throw new ArgumentException($"{said.Name}: no figure {figure}"),
     };
 
@@ -67,5 +70,27 @@ internal static class Drawn
     {
         var points = said.Each("reading").Select(r => r.Split(" h ")).Select(r => new WearPoint(FigureCase.Number(r[0]), FigureCase.Q(r[1])));
         return WearTrend.Draw(said.Name, new WearReadings(said["of"], [.. points], FigureCase.Q(said["limit"]), said.Maybe("worn") == "above the limit"), said.Words);
+    }
+
+    /// <summary><c>outcome: replace | steps 15, 16 | stops | disc thickness below 4.60 mm | disc faces damaged</c></summary>
+    public static Decision Asked(FigureCase said) =>
+        new(said["asked"], [.. said.Each("outcome").Select(o => o.Split(" | ")).Select(o => new Branch(o[0], [.. o.Skip(3)], o[1], o[2] == "stops"))]);
+
+    /// <summary><c>step: 5 | Work out the running clearance | 4 min | mechanic | helper</c>: the last one checks.</summary>
+    public static CrewTimes Crew(FigureCase said)
+    {
+        var roles = said["roles"].Split(", ");
+        var steps = said.Each("step").Select(s => s.Split(" | ")).Select(s => new CrewStep(
+            s[0], s[1], s[2] == "?" ? null : FigureCase.Q(s[2]).Number, [.. s[3].Split(", ").Select(r => Array.IndexOf(roles, r))], s.Length > 4 ? Array.IndexOf(roles, s[4]) : null));
+        return new CrewTimes([.. roles], [.. steps]);
+    }
+
+    /// <summary><c>in: guide studs G1 G2 | 1-15</c>, <c>state: brake stack out | 1-8, 12-13</c></summary>
+    public static MachineStates States(FigureCase said)
+    {
+        var steps = said["steps"].Split(' ');
+        return new MachineStates([.. steps], [.. said.Each("in").Select(r => Row(r, true)), .. said.Each("state").Select(r => Row(r, false))]);
+
+        StripRow Row(string row, bool device) => new(row.Split(" | ")[0], device, [.. row.Split(" | ")[1].Split(", ").Select(s => s.Split('-')).Select(s => new Stretch(Array.IndexOf(steps, s[0]), Array.IndexOf(steps, s[^1])))]);
     }
 }

@@ -42,7 +42,7 @@ public sealed class DrawnFromTheLibraryTests
         Assert.Contains("19 · E2 end plate 6.20 mm, facing to RING", texts);
         Assert.Contains("clearance 2.8 to 3.6 mm", texts);
         Assert.Equal(19, texts.Count(t => t.Contains(" · ", StringComparison.Ordinal)));
-        Assert.Equal(texts, Texts("stack-of-sheet-1", SiteDrawings.Page(Okr34)));
+        Assert.Equal(texts, Texts("stack-no-1", SiteDrawings.Page(Okr34)));
     }
 
     [Fact]
@@ -65,7 +65,7 @@ public sealed class DrawnFromTheLibraryTests
     {
         var circle = (Sheet, "    length: 55 mm\n", "    length: 55 mm\n    pitch-circle: 330 mm\n    across-flats: 24 mm\n");
         Assert.Contains("330 mm", Texts("bolts-16-6", SiteDrawings.Page(Wb40, circle)));
-        Assert.Contains("330 mm", Texts("bolts-of-sheet-1", SiteDrawings.Page(Okr34, circle)));
+        Assert.Contains("330 mm", Texts("bolts-no-1", SiteDrawings.Page(Okr34, circle)));
         Assert.Contains("not to scale", Texts("bolts-16-6", SiteDrawings.Page(Wb40)));
     }
 

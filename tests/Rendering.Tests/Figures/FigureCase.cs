@@ -8,8 +8,8 @@ namespace Witnessmark.Rendering.Tests.Figures;
 public sealed class FigureCase
 {
     /// <summary>Words whose value is a name, and columns of rows that are.</summary>
-    private static readonly string[] Free = ["load", "gear", "inside", "wrench", "adapter", "from", "to", "clearance", "of"];
-    private static readonly (string, int)[] InRows = [("part", 1)];
+    private static readonly string[] Free = ["load", "gear", "inside", "wrench", "adapter", "from", "to", "clearance", "of", "asked"];
+    private static readonly (string, int)[] InRows = [("part", 1), ("outcome", 0), ("outcome", 1), ("outcome", 3), ("step", 1), ("in", 0), ("state", 0)];
 
     private readonly ILookup<string, string> _said;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
+using Witnessmark.Harness;
 using Witnessmark.Language.Model;
 using Witnessmark.Rendering.Site;
 using Witnessmark.Rendering.Tests.Checklist;
@@ -16,6 +17,10 @@ internal static class SiteDrawings
         var data = new SiteData(library, ImmutableDictionary<string, string>.Empty, ImmutableDictionary<string, ImmutableArray<SheetLink>>.Empty, [], [], "0.0.0");
         return System.Text.Encoding.UTF8.GetString(SitePages.Render(data).Single(f => f.Path == path).Bytes.Span);
     }
+
+    /// <summary>Every line of a file that begins so, taken out.</summary>
+    public static IEnumerable<(string Path, string From, string To)> Lines(string path, string begins) =>
+        Repo.Read(["procedures", .. path.Split('/')]).Split('\n').Where(l => l.StartsWith(begins, StringComparison.Ordinal)).Distinct().Select(l => (path, l + "\n", ""));
 
     /// <summary>The drawings of a page, by the name that each carries.</summary>
     public static Dictionary<string, Sketch> Of(string page) =>
