@@ -42,7 +42,8 @@ public sealed partial class HostileTextTests
     {
         var text = Text(page);
         // a fact is printed as it is written, with the backslashes that keep Markdown from reading it
-        var others = text.Replace("\\", "", StringComparison.Ordinal).Replace(Escaped, "", StringComparison.Ordinal);
+        // a drawing breaks and cuts long words; what stands in it without any bracket is words
+        var others = Drawn().Replace(text, "").Replace("\\", "", StringComparison.Ordinal).Replace(Escaped, "", StringComparison.Ordinal);
         Assert.DoesNotContain("alert(1)", others, StringComparison.Ordinal);
         Assert.DoesNotContain("<script", text, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("<img", text, StringComparison.OrdinalIgnoreCase);
@@ -70,6 +71,9 @@ public sealed partial class HostileTextTests
     }
 
     private static string Text(OutputFile file) => Encoding.UTF8.GetString(file.Bytes.Span);
+
+    [GeneratedRegex("<text [^<>]*>[^<>]*</text>")]
+    private static partial Regex Drawn();
 
     /// <summary>An attribute that runs something, inside a real tag.</summary>
     [GeneratedRegex("<[a-z][^<>]*\\son[a-z]+=", RegexOptions.IgnoreCase)]

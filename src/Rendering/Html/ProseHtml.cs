@@ -82,7 +82,8 @@ internal static class ProseHtml
                 html.Append("<h2>").Append(Inlines(heading.Text, words).Markup).Append("</h2>\n");
                 break;
             case CodeBlock code:
-                html.Append("<pre><code>").Append(Escape.Text(code.Text)).Append("</code></pre>\n");
+                // a long line scrolls, with the keys too
+                html.Append("<pre tabindex=\"0\"><code>").Append(Escape.Text(code.Text)).Append("</code></pre>\n");
                 break;
         }
     }
