@@ -14,5 +14,8 @@ public sealed record IssueOrder(
 /// <summary>The sheet and its blank sign-off, or why there is none.</summary>
 public sealed record IssuedCopy(string Mark, string Version, string ShortHash, ImmutableArray<OutputFile> Files, Refusal? Refusal)
 {
+    /// <summary>Of a translated copy: in which language and in which words, <c>Spanish, words C108 BE3D 3E54</c>. Empty for the procedure's own.</summary>
+    public string Wording { get; init; } = "";
+
     public static IssuedCopy Refused(string what, string todo) => new("", "", "", [], new Refusal(what, todo));
 }

@@ -35,7 +35,10 @@ internal static class Issuing
             procedure.Version.Value.Value,
             hash.Short12,
             [.. Pages(name, wording, identity, order), OutputFile.Of($"{name}.yaml", BlankSignOff.Write(plan, copy))],
-            Refusal: null);
+            Refusal: null)
+        {
+            Wording = wording.Hash is { } words ? $"{SheetLanguages.Spoken(wording.Words.Language)}, words {ShortHash.Of(words)}" : "",
+        };
     }
 
     // the blank is the same in every language: what was given to hand is on the sheet

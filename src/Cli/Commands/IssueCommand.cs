@@ -48,7 +48,7 @@ internal static class IssueCommand
         if (copy.Refusal is { } refusal)
             throw new RefusedException(refusal.What, refusal.Todo);
         OutputFolder.Add(around.FullPath(output), output, copy.Files);
-        around.Out.WriteLine($"Copy {copy.Mark} of {order.Procedure} {copy.Version} ({copy.ShortHash}) for unit {order.Unit}, serial {order.Serial}, {order.Place}.");
+        around.Out.WriteLine($"Copy {copy.Mark} of {order.Procedure} {copy.Version} ({copy.ShortHash}{(copy.Wording.Length > 0 ? $", {copy.Wording}" : "")}) for unit {order.Unit}, serial {order.Serial}, {order.Place}.");
         foreach (var file in copy.Files)
             around.Out.WriteLine($"  {output}/{file.Path}");
         around.Out.WriteLine("Print the sheet one side only. When it comes back, type it into the .yaml and give that to witnessmark receive.");

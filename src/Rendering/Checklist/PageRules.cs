@@ -88,9 +88,9 @@ internal static class PageRules
         yield return $"{words.SheetsDisagree} {printed}{words.Forms} {ShortHash.Of(context.Identity.TemplateHash)}{Wording(context)}";
     }
 
-    // who signs a translated sheet has read these words
+    // who signs a translated sheet has read these words; the mark stays on one line
     private static string Wording(SheetContext context) =>
-        context.Identity.WordsHash is { } hash ? $" · {context.Words.Wording} {ShortHash.Of(hash)}" : "";
+        context.Identity.WordsHash is { } hash ? $" · {context.Words.Wording} {ShortHash.Of(hash)}".Replace(' ', '\u00A0').Replace("\u00A0·\u00A0", " · ", StringComparison.Ordinal) : "";
 
     public static string Code(SheetContext context) => Qr.Draw("code", context.Identity.CodeText, SizeOfCode(context));
 

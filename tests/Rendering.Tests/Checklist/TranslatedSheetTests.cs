@@ -61,8 +61,8 @@ public sealed partial class TranslatedSheetTests
     [Fact]
     public void A_translated_print_names_the_words_that_were_read_and_the_original_does_not()
     {
-        Assert.Matches("texto [0-9A-F]{4} [0-9A-F]{4} [0-9A-F]{4}", Demo.Value[Spanish]);
-        Assert.DoesNotMatch(@"words [0-9A-F]{4} [0-9A-F]{4} [0-9A-F]{4}", Demo.Value[English]);
+        Assert.Matches("texto\u00A0[0-9A-F]{4}\u00A0[0-9A-F]{4}\u00A0[0-9A-F]{4}", Demo.Value[Spanish]);
+        Assert.DoesNotMatch(@"words\s[0-9A-F]{4}", Demo.Value[English]);
     }
 
     [Theory]
@@ -99,6 +99,23 @@ public sealed partial class TranslatedSheetTests
         Assert.DoesNotContain(Spanish, changed.Keys);
         Assert.Contains(English, changed.Keys);
         Assert.DoesNotContain("wb-40-es", changed["procedures/wb-40.html"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_a_translator_writes_stays_words()
+    {
+        const string Attack = "<script>alert()</script>";
+        var changed = Built(
+            ("wheel-end/wb-40.es.md", "title: Armar y cerrar el paquete de discos", $"title: {Attack}"),
+            ("wheel-end/wb-40.es.md", "**Quitar la tapa**", @"**Quitar \<script\>alert()\</script\>**"),
+            ("machines/okr-34.es.yaml", "bore-cover: tapa del alojamiento", $"bore-cover: {Attack}"),
+            ("machines/okr-34.es.yaml", "es: placa a la chatarra; tomar una nueva y medirla.", $"es: {Attack}"),
+            ("workshop.es.yaml", "mechanic: mecánico", $"mechanic: {Attack}"));
+        foreach (var page in new[] { Spanish, "sheets/wb-40--tags-es-a4.html", "sheets/wb-40--card-es-a4.html" })
+        {
+            Assert.Contains("&lt;script&gt;", changed[page], StringComparison.Ordinal);
+            Assert.DoesNotContain("<script", changed[page], StringComparison.OrdinalIgnoreCase);
+        }
     }
 
     private static ImmutableDictionary<string, string> Built(params (string Path, string From, string To)[] changes)
@@ -148,6 +165,6 @@ public sealed partial class TranslatedSheetTests
     [GeneratedRegex(@"WB-40 2\.1\.0 · ([0-9A-F ]{14})")]
     private static partial Regex Identity();
 
-    [GeneratedRegex("texto [0-9A-F ]{14}")]
+    [GeneratedRegex("texto[0-9A-F\u00A0]{15}")]
     private static partial Regex Wording();
 }

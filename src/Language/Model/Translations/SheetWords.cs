@@ -28,6 +28,8 @@ public static class SheetWords
         words.Text(scope.Library.Workshop.Help);
         foreach (var (role, _) in scope.Procedure.Crew)
             words.Name(role);
+        foreach (var part in scope.Procedure.Parts.Select(p => p.Name).OfType<Located<string>>())
+            words.Name(part);
     }
 
     /// <param name="root">Of the procedure that the sheet is for.</param>
@@ -86,7 +88,7 @@ internal sealed class WordCollection
     private void Add(SheetWord word)
     {
         // what a parameter stands for is known where the part is performed
-        if (!word.IsStamped && word.Written[0] != '{' && word.Of is not ['{', ..] && _seen.Add((word.Key, word.IsText)))
+        if (!word.IsStamped && word.Written is not ['{', ..] && word.Of is not ['{', ..] && _seen.Add((word.Key, word.IsText)))
             _words.Add(word);
     }
 }

@@ -58,6 +58,6 @@ public sealed record SheetWord(string Written, string? Of, bool IsText, Location
     /// <summary>As its translation is written: <c>bore-cover = placed</c>.</summary>
     public string Key => Tongue.ValueKey(Written, Of);
 
-    /// <summary>A tag or a number as it is stamped on the thing reads the same in every language.</summary>
-    public bool IsStamped => !IsText && Written.Length > 0 && Written.Any(c => char.IsUpper(c) || char.IsDigit(c));
+    /// <summary>A tag or a number as it is stamped on the thing reads the same in every language; <c>10 of 12 snug</c> is none.</summary>
+    public bool IsStamped => !IsText && !Written.Contains(' ', StringComparison.Ordinal) && Written.Any(c => char.IsUpper(c) || char.IsDigit(c));
 }
