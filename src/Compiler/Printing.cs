@@ -16,8 +16,8 @@ internal static class Printing
         [
             .. library.Procedures
                 .Where(p => order.Procedure is null ? !p.IsCommonPart : p.Id.Value == order.Procedure)
-                .SelectMany(p => Compiler.Specimens.Of(SheetWording.Own(bench, p), ProcedureHash.Of(library, p), order.Part))
-                .Select(s => s.Print(paper)),
+                .SelectMany(p => SheetWording.All(bench, p).SelectMany(w => Compiler.Specimens.Of(w, ProcedureHash.Of(library, p), order.Part)))
+                .SelectMany(s => s.Prints(paper)),
         ];
         return sheets.IsEmpty
             ? new SpecimensToPrint([], new Refusal("There is no step to print a sheet of.", "Write one; witnessmark check says what is missing."))

@@ -22,7 +22,7 @@ internal sealed record Specimen(SheetPlan Plan, SheetIdentity Identity, SheetWor
         Tags,
     }
 
-    private Words Words => Wording.Words;
+    public Words Words => Wording.Words;
 
     private ImmutableArray<Kind> Kinds => TagPlanner.Plan(Plan).IsEmpty ? [Kind.Sheet, Kind.Card] : [Kind.Sheet, Kind.Card, Kind.Tags];
 
@@ -32,7 +32,9 @@ internal sealed record Specimen(SheetPlan Plan, SheetIdentity Identity, SheetWor
     public IEnumerable<SheetLink> Links => OnPaper((kind, paper) => new SheetLink(
         string.Join(", ", new[] { Plan.Part.Name?.Value ?? "", Wording.IsTranslated ? SheetLanguages.Spoken(Words.Language) : "", Word(kind), paper.ToString() }.Where(t => t.Length > 0)), Path(kind, paper)));
 
-    public SpecimenPrint Print(Paper paper) => new($"{Name(Kind.Sheet, paper)}.pdf", SheetPage.ForPress(Plan, Identity, paper, Words));
+    /// <summary>The same for the press, on one paper.</summary>
+    public IEnumerable<SpecimenPrint> Prints(Paper paper) => Kinds.Select(kind => new SpecimenPrint(
+        $"{Name(kind, paper)}.pdf", kind == Kind.Sheet ? SheetPage.ForPress(Plan, Identity, paper, Words) : new PressSheet(Html(kind, paper), Code: null)));
 
     private string Html(Kind kind, Paper paper) => kind switch
     {

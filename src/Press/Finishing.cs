@@ -23,8 +23,8 @@ internal static partial class Finishing
         using var read = new MemoryStream(pdf, writable: false);
         using var document = PdfReader.Open(read, PdfDocumentOpenMode.Modify);
         var pages = document.PageCount;
-        for (var i = 0; i < pages; i++)
-            CodeStamp.Put(document.Pages[i], sheet.Code, i + 1, pages);
+        for (var i = 0; sheet.Code is { } code && i < pages; i++)
+            CodeStamp.Put(document.Pages[i], code, i + 1, pages);
         var mark = SHA256.HashData(Encoding.UTF8.GetBytes(sheet.Html)).AsSpan(0, MarkLength);
         Settle(document, Encoding.Latin1.GetString(mark));
         using var written = new MemoryStream();

@@ -14,7 +14,7 @@ public sealed class PrintingPress : IAsyncDisposable
 
     // what a browser does on its own behalf is no business of a print
     private static readonly string[] Quiet =
-        ["--disable-gpu", "--disable-quic", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--no-first-run"];
+        ["--disable-gpu", "--disable-quic", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--no-first-run", "--host-resolver-rules=MAP * ~NOTFOUND"];
 
     private static readonly PagePdfOptions Paper = new()
     {

@@ -57,7 +57,7 @@ public sealed partial class BrokenPagesTests(Room room)
     public async Task It_is_found_that_a_page_has_the_code_of_another_sheet()
     {
         var print = Prints.Wb40;
-        var pdf = await room.Print(print with { Sheet = print.Sheet with { Code = print.Sheet.Code with { Says = "WB-40 2.0.0 3F9AC21B77DE" } } });
+        var pdf = await room.Print(print with { Sheet = print.Sheet with { Code = print.Code with { Says = "WB-40 2.0.0 3F9AC21B77DE" } } });
 
         Assert.Equal(7, ProvedPages.Broken(pdf, print).Count(b => b.Rule == PageRule.SquareCode));
     }
@@ -66,7 +66,7 @@ public sealed partial class BrokenPagesTests(Room room)
     public async Task It_is_found_that_the_code_is_too_small_to_photocopy()
     {
         var print = Prints.Wb40;
-        var small = print with { Sheet = print.Sheet with { Code = print.Sheet.Code with { Size = 16 } } };
+        var small = print with { Sheet = print.Sheet with { Code = print.Code with { Size = 16 } } };
 
         Assert.Contains(ProvedPages.Broken(await room.Print(small), small), b => b.Rule == PageRule.SquareCode && b.What.Contains("0.43 mm", StringComparison.Ordinal));
     }

@@ -12,8 +12,7 @@ public sealed class DemoPagesTests(Room room)
     [InlineData(Paper.Letter)]
     public async Task No_page_of_the_demo_breaks_a_rule(Paper paper)
     {
-        var prints = Prints.Specimens(Prints.Demo, paper);
-        prints = [.. prints, .. prints.Select(p => Prints.Issued(p, paper))];
+        var prints = Prints.Demo.SelectMany(p => new[] { p.On(paper), p.Issued(paper) }).ToList();
         Assert.NotEmpty(prints);
         var printed = await room.Press.Print([.. prints.Select(p => p.Sheet)]);
 

@@ -15,13 +15,12 @@ public sealed class GeneratedPagesTests(Room room, ITestOutputHelper output)
     public async Task No_page_of_two_hundred_procedures_breaks_a_rule()
     {
         var watch = Stopwatch.StartNew();
-        var library = Prints.Read(Generated.Workshop(Procedures));
-        var prints = Prints.Specimens(library, Paper.A4).Where(p => p.Identity.Procedure.StartsWith("GP-", StringComparison.Ordinal)).Select((p, i) => (i % 4) switch
+        var prints = Prints.Of(Generated.Workshop(Procedures)).Where(p => p.Identity.Procedure.StartsWith("GP-", StringComparison.Ordinal)).Select((p, i) => (i % 4) switch
         {
             0 => p,
-            1 => PlannedPrint.Of(p.Plan, p.Identity, Paper.Letter),
-            2 => Prints.Issued(p, Paper.A4),
-            _ => Prints.Issued(p, Paper.Letter),
+            1 => p.On(Paper.Letter),
+            2 => p.Issued(Paper.A4),
+            _ => p.Issued(Paper.Letter),
         }).ToList();
         Assert.Equal(Enumerable.Range(0, Procedures).Select(i => Generated.Steps(i, Procedures)), prints.Select(p => p.Plan.Sections.Sum(s => s.Steps.Length)));
         output.WriteLine($"planned {watch.Elapsed}");

@@ -1,4 +1,5 @@
 namespace Witnessmark.Rendering.Checklist;
 
-/// <summary>A sheet as the press takes it: HTML that leaves the place of the code empty, and the code.</summary>
-public sealed record PressSheet(string Html, FootCode Code);
+/// <summary>A sheet as the press takes it.</summary>
+/// <param name="Code">The code that every page gets; the HTML leaves its place empty. Null: the pages have none, or bring their own.</param>
+public sealed record PressSheet(string Html, FootCode? Code);

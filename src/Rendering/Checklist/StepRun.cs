@@ -40,7 +40,7 @@ internal sealed class StepRun
             var begin = Begin(i);
             if (said < begin.Length)
             {
-                var end = Math.Min(EndOfSection(i), until);
+                var end = Math.Min(EndOfReach(i), until);
                 yield return Reach(begin[said], _steps[i].Fills, Between(i, end, said + 1));
                 open &= end < _steps.Length;
                 i = end;
@@ -58,6 +58,19 @@ internal sealed class StepRun
         var section = _steps[step].Place.Section;
         var first = step == 0 || !_steps[..step].Any(s => ReferenceEquals(s.Place.Section, section));
         return first ? [.. section.Messages, .. _steps[step].Step.Messages] : _steps[step].Step.Messages;
+    }
+
+    /// <summary>
+    /// To the end of its section; further where a message in between holds longer: a section of a common part may be broken by
+    /// what it performs, and go on behind it. Said once too often is better than not said.
+    /// </summary>
+    private int EndOfReach(int step)
+    {
+        var end = EndOfSection(step);
+        for (var i = step; i < end; i++)
+            if (!Begin(i).IsEmpty)
+                end = Math.Max(end, EndOfSection(i));
+        return end;
     }
 
     private int EndOfSection(int step)

@@ -9,8 +9,10 @@ internal readonly record struct Area(double Left, double Bottom, double Right, d
 
     public double Width => Right - Left;
 
-    public bool Meets(Area other, double by) =>
-        Math.Min(Right, other.Right) - Math.Max(Left, other.Left) > by && Math.Min(Top, other.Top) - Math.Max(Bottom, other.Bottom) > by;
+    public bool Meets(Area other, double by) => Meets(other, by, by);
+
+    public bool Meets(Area other, double across, double up) =>
+        Math.Min(Right, other.Right) - Math.Max(Left, other.Left) > across && Math.Min(Top, other.Top) - Math.Max(Bottom, other.Bottom) > up;
 
     public bool Holds(Area other, double give) =>
         other.Left >= Left - give && other.Right <= Right + give && other.Bottom >= Bottom - give && other.Top <= Top + give;

@@ -5,6 +5,7 @@ internal static class InkRules
 {
     private const double Hair = 0.8;
     private const double Edge = 1.2;
+    private const double Air = 1; // pt between two words that do not belong together
 
     public static IEnumerable<Broken> Broken(PrintedPage page)
     {
@@ -14,8 +15,8 @@ internal static class InkRules
             yield return new Broken(page.Number, PageRule.Inside, $"something drawn runs out of the print area: {Where(drawn, page)}");
         for (var i = 0; i < page.Runs.Count; i++)
             for (var j = i + 1; j < page.Runs.Count; j++)
-                if (page.Runs[i].Place.Meets(page.Runs[j].Place, Hair))
-                    yield return new Broken(page.Number, PageRule.Overlap, $"\"{page.Runs[i].Text}\" and \"{page.Runs[j].Text}\" stand on each other");
+                if (page.Runs[i].Place.Meets(page.Runs[j].Place, -Air, Hair))
+                    yield return new Broken(page.Number, PageRule.Overlap, $"\"{page.Runs[i].Text}\" and \"{page.Runs[j].Text}\" stand on or against each other");
         foreach (var frame in page.Frames)
             foreach (var run in page.Runs.Where(r => r.Place.Meets(frame, Hair) && !frame.Holds(r.Place, 0)))
                 yield return new Broken(page.Number, PageRule.Overlap, $"\"{run.Text}\" crosses the line of a box");

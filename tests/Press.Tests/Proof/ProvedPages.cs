@@ -27,12 +27,12 @@ internal static class ProvedPages
     public static IReadOnlyList<PrintedPage> Pages(ReadOnlyMemory<byte> pdf, PlannedPrint print)
     {
         using var document = PdfDocument.Open(pdf.ToArray(), new ParsingOptions { UseLenientParsing = false });
-        return [.. document.GetPages().Select(p => PrintedPage.Read(p, Inner(p, print), SquareCode(p, print)))];
+        return [.. document.GetPages().Select(p => PrintedPage.Read(p, Inner(p, print), SquareCode(p.Width, print)))];
     }
 
     private static Area Inner(UglyToad.PdfPig.Content.Page page, PlannedPrint print)
     {
-        var code = print.Sheet.Code;
+        var code = print.Code;
         return new Area(
             SheetMeasures.Clamp.Millimetres * Area.Millimetre,
             (code.Bottom + code.Size + SheetMeasures.FootPad.Millimetres) * Area.Millimetre,
@@ -40,9 +40,9 @@ internal static class ProvedPages
             page.Height - (SheetMeasures.Clip.Millimetres * Area.Millimetre));
     }
 
-    private static Area SquareCode(UglyToad.PdfPig.Content.Page page, PlannedPrint print)
+    public static Area SquareCode(double pageWidth, PlannedPrint print)
     {
-        var (right, bottom, size) = (page.Width - (print.Sheet.Code.Right * Area.Millimetre), print.Sheet.Code.Bottom * Area.Millimetre, print.Sheet.Code.Size * Area.Millimetre);
+        var (right, bottom, size) = (pageWidth - (print.Code.Right * Area.Millimetre), print.Code.Bottom * Area.Millimetre, print.Code.Size * Area.Millimetre);
         return new Area(right - size, bottom, right, bottom + size);
     }
 }

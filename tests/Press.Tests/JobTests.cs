@@ -1,0 +1,20 @@
+using Witnessmark.Harness;
+using Witnessmark.Press.Tests.Proof;
+
+namespace Witnessmark.Press.Tests;
+
+/// <summary>A whole workshop that was written to try the language: nine procedures and a job.</summary>
+[Collection("press")]
+public sealed class JobTests(Room room)
+{
+    [Fact]
+    public async Task A_job_and_the_procedures_that_it_performs_break_no_rule_on_paper()
+    {
+        var prints = Prints.Of(Repo.Files(Repo.Path("tests", "Reading.Tests", "Trial")));
+        Assert.Contains(prints, p => p.Plan.Procedure.IsJob);
+        var printed = await room.Press.Print([.. prints.Select(p => p.Sheet)]);
+
+        var broken = prints.Zip(printed).SelectMany(p => ProvedPages.Broken(p.Second.Pdf, p.First).Select(b => $"{p.First}: {b}")).ToList();
+        Assert.True(broken.Count == 0, string.Join('\n', broken));
+    }
+}
