@@ -33,7 +33,7 @@ public static class SlingLegs
         var says = Says(hung, words).ToList();
         var spread = Spread(hung);
         var foot = Apex + spread.Height;
-        var name = TextWidth.Wrap($"{hung.Load}, {hung.Mass}", 2 * (Centre - 1));
+        var name = TextWidth.Wrap($"{hung.Load}, {Kept(hung.Mass)}", 2 * (Centre - 1));
         var told = SaysTop + says.Sum(s => (TextWidth.Wrap(s, ColumnWidth).Length * TextWidth.Leading) + BetweenSays);
         var bottom = Math.Max(foot + Block + 2 + (name.Length * TextWidth.Leading), told);
         var svg = new Svg(id, Width, bottom + 1, words.SlingOf(hung.Load), string.Join(". ", says));
@@ -111,7 +111,7 @@ public static class SlingLegs
 
     private static IEnumerable<string> Says(HungLoad hung, Words words)
     {
-        yield return $"{(hung.Legs == 1 ? words.InTheLeg : words.InEachLeg)} ({hung.Leg.Force.Value.ToFigures(3)})";
+        yield return $"{(hung.Legs == 1 ? words.InTheLeg : words.InEachLeg)} ({Kept(hung.Leg.Force.Value.ToFigures(3))})";
         if (hung.Legs > 1)
         {
             yield return hung.Leg.Mass.Line;
@@ -119,12 +119,15 @@ public static class SlingLegs
             yield return $"{Degrees((double)hung.Leg.ToVertical.Number)} {words.ToTheVertical}";
         }
         var legs = hung.Legs == 1 ? words.OneLeg : string.Create(CultureInfo.InvariantCulture, $"{hung.Legs} {words.Legs}");
-        yield return $"{hung.Gear}: {legs}{(hung.Rated is { } rated ? $", {words.Rated} {rated}" : "")}";
+        yield return $"{hung.Gear}: {legs}{(hung.Rated is { } rated ? $", {words.Rated} {Kept(rated)}" : "")}";
         if (hung.Legs > hung.Leg.Carrying)
             yield return $"{legs} {words.CountAsTwo}";
         if (!hung.Weighed)
             yield return $"{hung.Load}: {words.NotWeighed}";
     }
+
+    // number and unit stay on one line
+    private static string Kept(Quantity quantity) => quantity.ToString().Replace(' ', '\u00A0');
 
     private static string Degrees(double angle) => string.Create(CultureInfo.InvariantCulture, $"{angle:0.#}°");
 }
