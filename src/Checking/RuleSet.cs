@@ -118,6 +118,7 @@ public static class RuleSet
         Rule.OfMeasuring<FormulaKindsDiffer>(),
         Rule.OfMeasuring<FormulaUnknownName>(),
         Rule.OfMeasuring<FormulaUnreadable>(),
+        Rule.OfMeasuring<PointNamesDisagree>(),
         Rule.OfMeasuring<ReadingKindsDiffer>(),
         Rule.OfMeasuring<ResolutionTooCoarse>(),
         // people

@@ -89,7 +89,7 @@ public static class SheetMeasures
     public static readonly Measure Drawing = Length("drawing", 26);
     public static readonly Measure Circle = Length("circle", 70);
     public static readonly Measure Gap = Length("gap", 1.6);
-    public static readonly Measure MessageGap = Length("message-gap", 1.6);
+    public static readonly Measure MessageGap = Length("message-gap", 1.3);
     public static readonly Measure SignalWidth = Length("signal-width", 51);
     public static readonly Measure NoticeWidth = Length("notice-width", 36);
 

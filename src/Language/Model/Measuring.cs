@@ -16,6 +16,9 @@ public sealed record ReadingItem(Located<string> Id, DataNode Node) : IItem
     /// <summary>True for <c>points: up to 6</c>.</summary>
     public bool UpToPoints { get; init; }
 
+    /// <summary><c>at: [12, 4, 8]</c>: where each point is, in the order of the boxes; empty when nobody wrote it.</summary>
+    public ImmutableArray<Located<string>> PointNames { get; init; } = [];
+
     public Located<Quantity>? Resolution { get; init; }
 
     public Located<QuantityRange>? Plausible { get; init; }

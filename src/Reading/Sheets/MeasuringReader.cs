@@ -26,6 +26,7 @@ internal static class MeasuringReader
             Of = reading.Name("of", "friction-disc"),
             Points = points?.Number,
             UpToPoints = points?.UpTo ?? false,
+            PointNames = reading.List("at", "[12, 4, 8]"),
             Resolution = reading.Quantity("resolution", "0.01 mm"),
             Plausible = reading.Range("plausible", "4.50 to 5.50 mm"),
             Judge = reading.OneOf("judge", "each", "least", "most", "mean", "spread", "sum"),

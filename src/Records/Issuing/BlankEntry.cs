@@ -1,4 +1,5 @@
 using System.Text;
+using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
 using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
@@ -55,8 +56,11 @@ internal static class BlankEntry
         var unit = ask.Reading.Resolution?.Value.Unit.Symbol ?? ask.Reading.Plausible?.Value.Unit.Symbol ?? "";
         var limit = ask.Accept is { } accept ? $", {ask.Reading.Judge?.Value ?? "each"} {accept}" : "";
         var upTo = ask.Reading.UpToPoints ? "up to " : "";
-        return ask.Points == 1 ? $"in {unit}{limit}" : $"{upTo}{Say.Number(ask.Points)} readings{(ask.Pieces is [""] ? "" : " each")}, in {unit}{limit}";
+        return ask.Points == 1 ? $"in {unit}{limit}" : $"{upTo}{Say.Number(ask.Points)} readings{(ask.Pieces is [""] ? "" : " each")}{At(ask.Reading)}, in {unit}{limit}";
     }
+
+    private static string At(ReadingItem reading) =>
+        reading.PointNames.IsEmpty ? "" : $" at {string.Join(", ", reading.PointNames.Select(n => n.Value))}";
 
     private static void Line(StringBuilder blank, string text, string comment)
     {

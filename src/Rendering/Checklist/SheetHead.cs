@@ -23,6 +23,7 @@ internal static class SheetHead
             ["boxes"] = new ScriptArray(Boxes(context)),
             ["before"] = Before(context),
             ["how"] = words.HowToFill,
+            ["see"] = words.SeeAndStrike,
             ["conditions"] = new ScriptArray(Conditions(context)),
             ["notice"] = context.Tongue.Text(context.Scope.Library.Workshop.Notice?.Value ?? ""),
         };

@@ -50,7 +50,7 @@ internal static class ProseHtml
                 html.Append("<a href=\"").Append(Escape.Text(link.Target)).Append("\">").Append(Inlines(link.Inner, words).Markup).Append("</a>");
                 break;
             case ImageText image:
-                html.Append("<span class=\"picture\">").Append(Escape.Text(image.Description)).Append("</span>");
+                html.Append("<span class=\"picture\">").Append(Escape.Text($"{image.Description} ({image.Target})")).Append("</span>");
                 break;
             case LineBreak:
                 // a line that ends in the file need not end on paper

@@ -51,8 +51,9 @@ public sealed partial record Words
     public string Place => Say("place", "lugar");
     public string Before => Say("Must be so before step", "Debe cumplirse antes del paso");
     public string HowToFill => Say(
-        "See it, then strike the printed cell. Write the value in an empty box.",
-        "Véalo y tache la casilla impresa. Escriba el valor en la casilla vacía.");
+        "Ring a step's number at its start, slash it at its end. Write values in empty boxes.",
+        "Rodee el número del paso al empezar y táchelo al terminar. Escriba valores en casillas vacías.");
+    public string SeeAndStrike => Say("See it, then strike the printed cell.", "Véalo y tache la casilla impresa.");
 
     // step
     public string By => Say("by", "por");

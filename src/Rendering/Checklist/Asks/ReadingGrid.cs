@@ -23,13 +23,19 @@ internal static class ReadingGrid
             ["unit"] = ask.Accept is null ? UnitOf(ask) : "",
             ["single"] = ask.Pieces.Length == 1,
             ["dot"] = Box.Dot(ask.Reading),
-            ["points"] = Points(ask.Points),
+            ["points"] = Points(ask),
             ["tables"] = Tables(ask),
         }.Showing("sheet-readings.html");
     }
 
-    private static ScriptArray Points(int points) =>
-        new ScriptArray(Enumerable.Range(1, points).Select(i => i.ToString(CultureInfo.InvariantCulture)));
+    // by name where the data sheet names them: "4" at four o'clock is no second box
+    private static ScriptArray Points(ReadingAsk ask)
+    {
+        var names = ask.Reading.PointNames;
+        return new ScriptArray(names.Length == ask.Points
+            ? names.Select(n => n.Value)
+            : Enumerable.Range(1, ask.Points).Select(i => i.ToString(CultureInfo.InvariantCulture)));
+    }
 
     private static ScriptArray Tables(ReadingAsk ask)
     {
