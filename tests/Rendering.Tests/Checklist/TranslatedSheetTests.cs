@@ -156,7 +156,7 @@ public sealed partial class TranslatedSheetTests
     [GeneratedRegex(@"[A-Z]*[0-9]+(?:[.,x][0-9]+)*")]
     private static partial Regex Number();
 
-    [GeneratedRegex(@"\p{L}{3,}")]
+    [GeneratedRegex(@"\b\p{L}{3,}\b")]
     private static partial Regex Word();
 
     [GeneratedRegex("(?<=<h3 class=\"code\" aria-label=\")[0-9./]+")]
