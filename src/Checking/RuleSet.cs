@@ -149,6 +149,7 @@ public static class RuleSet
         Rule.OfTranslation<TranslationForNothing>(),
         Rule.OfTranslation<TranslationHeadingMissing>(),
         Rule.OfTranslation<TranslationMessageDiffers>(),
+        Rule.OfTranslation<TranslationNameTooWide>(),
         Rule.OfTranslation<TranslationNumberDiffers>(),
         Rule.OfTranslation<TranslationPerformedMissing>(),
         Rule.OfTranslation<TranslationStale>(),

@@ -9,7 +9,7 @@ namespace Witnessmark.Checking.Rules.Steps;
 /// <summary>The bold name of a step takes more lines beside its boxes than a glance takes in.</summary>
 public sealed class StepNameTooWide : IProcedureRule
 {
-    private const int MostLines = 2;
+    internal const int MostLines = 2;
 
     public static RuleInfo Info { get; } = new("step-name-too-wide", "Steps", Severity.Query);
 
@@ -17,10 +17,8 @@ public sealed class StepNameTooWide : IProcedureRule
     {
         foreach (var step in scope.Procedure.Steps)
         {
-            var column = AsksBesideWords(step) ? StepColumn.BesideBoxes : StepColumn.Free;
-            var lines = SansBold.Lines(step.NameWithStop, SheetMeasures.Body, column);
             // a name is seen at once
-            if (lines <= MostLines)
+            if (Lines(step, step.NameWithStop) is var (lines, column) && lines <= MostLines)
                 continue;
             findings.Add(
                 Info,
@@ -29,6 +27,13 @@ public sealed class StepNameTooWide : IProcedureRule
                 "The name is what is read with a glance between two grips. One of three lines is begun and not ended, and its last words are the ones that are missed.",
                 "Keep the verb and the thing in the bold name, and put the rest behind it in plain type.");
         }
+    }
+
+    /// <summary>Lines that a name of the step takes, and the width that it has.</summary>
+    internal static (int Lines, double Column) Lines(Step step, string name)
+    {
+        var column = AsksBesideWords(step) ? StepColumn.BesideBoxes : StepColumn.Free;
+        return (SansBold.Lines(name, SheetMeasures.Body, column), column);
     }
 
     // counts, readings with their instrument, looks, decisions, tags: each has a box or a cell at the right of the words
