@@ -6,14 +6,12 @@ namespace Witnessmark.Cli;
 internal sealed class ProgressBar : IDisposable
 {
     private const int Cells = 24;
-    private const string StartOfLine = "\r";
-    private const string RestOfLine = "\u001b[K"; // ECMA-48 erase in line
-
     private readonly Lock _turn = new();
     private readonly TextWriter? _screen;
     private readonly Ink _ink;
     private readonly string _what;
     private readonly int _all;
+    private int _written;
 
     public ProgressBar(Surroundings around, string what, int all)
     {
@@ -25,12 +23,17 @@ internal sealed class ProgressBar : IDisposable
     public void Show(int done)
     {
         lock (_turn)
-            _screen?.Write($"{StartOfLine}{_what} {_ink.Label}{new string('#', Cells * done / _all)}{_ink.Off}{_ink.Quiet}{new string('.', Cells - (Cells * done / _all))}{_ink.Off} {done} of {_all}{RestOfLine}");
+        {
+            var full = Cells * done / _all;
+            var words = $" {done} of {_all}";
+            _screen?.Write($"\r{_what} {_ink.Label}{new string('#', full)}{_ink.Off}{_ink.Quiet}{new string('.', Cells - full)}{_ink.Off}{words}");
+            _written = _what.Length + 1 + Cells + words.Length;
+        }
     }
 
     public void Dispose()
     {
         lock (_turn)
-            _screen?.Write(StartOfLine + RestOfLine);
+            _screen?.Write($"\r{new string(' ', _written)}\r");
     }
 }

@@ -24,6 +24,27 @@ public sealed class CommandLineTests
         Assert.Equal(coloured, Surroundings.WantsColour(redirected, noColour, terminal));
 
     [Theory]
+    [InlineData(false, false)]
+    [InlineData(true, false)]
+    [InlineData(true, true)]
+    public void How_far_printing_has_come_is_told_on_a_terminal_only_and_gone_when_it_is_done(bool watched, bool coloured)
+    {
+        var folder = Directory.CreateTempSubdirectory("witnessmark-print-");
+        using var said = new StringWriter();
+        using var told = new StringWriter();
+        var around = new Surroundings(said, told, () => DateTimeOffset.UnixEpoch, folder.FullName, coloured) { Watched = watched };
+
+        Assert.Equal(0, CommandLine.Run(["print", "WB-40", "--in", Repo.Path("procedures")], around));
+
+        Assert.DoesNotContain('\r', said.ToString());
+        Assert.Equal(watched, told.ToString().Contains("\rprinting ", StringComparison.Ordinal));
+        Assert.Equal(coloured, told.ToString().Contains('\u001b', StringComparison.Ordinal));
+        if (watched)
+            Assert.Equal(["", ""], told.ToString().Split('\r')[^2..].Select(t => t.Trim()));
+        folder.Delete(recursive: true);
+    }
+
+    [Theory]
     [InlineData(true)]
     [InlineData(false)]
     public void Colour_changes_nothing_but_colour(bool coloured)

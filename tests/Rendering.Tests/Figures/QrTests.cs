@@ -1,3 +1,4 @@
+using Witnessmark.Rendering.Checklist;
 using Witnessmark.Rendering.Figures;
 using Witnessmark.Rendering.Tests.Checklist;
 using ZXing;
@@ -34,6 +35,18 @@ public class QrTests
         // 22 mm edge; a photocopy keeps 0.5 mm (common practice)
         Assert.True(22.0 / Qr.Modules(Demo.Issued.CodeText).Length >= 0.5);
         Assert.Contains("width=\"22mm\"", Qr.Draw("code", Demo.Issued.CodeText, 22), StringComparison.Ordinal);
+    }
+
+    /// <summary>The longest id that is read, a version that grows, a copy, page 99 of 99.</summary>
+    [Theory]
+    [InlineData("WB-40", "2.1.0")]
+    [InlineData("ARTICULATED-HAULER-WHEEL-END-BRAKE-00040", "12.10.10")]
+    public void Modules_of_a_page_are_wide_enough_whatever_the_procedure_is_called(string id, string version)
+    {
+        var code = SheetPage.ForPress(Demo.Plan(), Demo.Issued with { Procedure = id, Version = version }, Paper.A4, Words.English).Code!;
+
+        Assert.EndsWith(" K7M 99/99", code.SaysOn(99, 99), StringComparison.Ordinal);
+        Assert.True(code.Size / code.ModulesOn(99, 99).Length >= 0.5, $"{code.Size} mm for {code.ModulesOn(99, 99).Length} modules");
     }
 
     private static string? Read(bool[][] modules)
