@@ -7,7 +7,7 @@ namespace Witnessmark.Browser.Tests;
 [Collection("browser")]
 public sealed class FenderCardTests(Chromium chromium)
 {
-    public static TheoryData<string> Papers => ["sheets/wb-40--card-a4.html", "sheets/wb-40--card-letter.html"];
+    public static TheoryData<string> Papers => ["sheets/wb-40--card-a4.html", "sheets/wb-40--card-letter.html", "sheets/wb-40--card-es-a4.html", "sheets/wb-40--card-es-letter.html"];
 
     [Theory]
     [MemberData(nameof(Papers))]

@@ -40,6 +40,7 @@ public static class SheetPage
             ["foot"] = new ScriptArray(PageRules.Foot(context)),
             ["code"] = new RawHtml(PageRules.Code(context)),
             ["no_foot"] = words.NoFoot,
+            ["one_side"] = words.OneSide,
             ["head"] = SheetHead.Of(context),
             ["sections"] = SheetSections.Of(context),
             ["closing"] = Closing(words),

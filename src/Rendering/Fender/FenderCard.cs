@@ -38,6 +38,7 @@ public static class FenderCard
             ["identity"] = PageRules.Identity(context),
             ["foot"] = new ScriptArray(PageRules.Foot(context)),
             ["no_foot"] = words.NoFoot,
+            ["one_side"] = words.OneSide,
             ["card"] = words.FenderCard,
             ["title"] = string.Join(" · ", new[] { plan.Procedure.Title?.Value ?? plan.Procedure.Id.Value, plan.Part.Name is { } part ? context.Tongue.Name(part.Value) : null }.OfType<string>()),
             ["how"] = words.CardOnly,

@@ -35,6 +35,7 @@ public sealed partial record Words
     public string NoFoot => Say(
         "No identity and page number at the foot? This browser cannot print the sheet. Use Chromium.",
         "¿Falta al pie la identidad y el número de hoja? Este navegador no puede imprimir la hoja. Use Chromium.");
+    public string OneSide => Say("Print on one side of the paper, at full size.", "Imprima por una sola cara y a tamaño real.");
     public string Printed => Say("Printed", "Impreso");
     public string Forms => Say("forms", "formularios");
     public string Wording => Say("words", "texto");
