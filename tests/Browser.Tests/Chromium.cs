@@ -1,6 +1,7 @@
 using Microsoft.Playwright;
 using Witnessmark.Compiler;
 using Witnessmark.Harness;
+using Witnessmark.Press;
 
 namespace Witnessmark.Browser.Tests;
 
@@ -29,7 +30,7 @@ public sealed class Chromium : IAsyncLifetime
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
         {
-            ExecutablePath = Executable(),
+            ExecutablePath = BrowserFinder.OfThisMachine.Find(),
             Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
         });
     }
@@ -53,11 +54,6 @@ public sealed class Chromium : IAsyncLifetime
         await page.GotoAsync(Url(path));
         return page;
     }
-
-    private static string Executable() =>
-        Environment.GetEnvironmentVariable("WITNESSMARK_CHROMIUM") is { Length: > 0 } named ? named
-        : new[] { "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome" }.FirstOrDefault(File.Exists)
-            ?? throw new InvalidOperationException("No Chromium: run tests/run, which installs it, or set WITNESSMARK_CHROMIUM.");
 }
 
 [CollectionDefinition("browser")]
