@@ -28,6 +28,7 @@ public sealed partial class BrokenPagesTests(Room room)
         { "a name is not printed", "#step-13 .words b{visibility:hidden}", nameof(PageRule.Text), "13/1" },
         { "a step is not printed", "#step-14{display:none}", nameof(PageRule.Code), "" },
         { "the foot does not say which sheet it is", "@page{@bottom-left{content:\"Help\"}}", nameof(PageRule.Margins), "1/2" },
+        { "the foot runs off the paper", "@page{@bottom-left{font-size:20pt!important;line-height:22pt!important}}", nameof(PageRule.Margins), "9/6" },
         { "no page says which set it belongs to", "@page{@top-right{content:\"\"}}", nameof(PageRule.Margins), "8/8" },
         { "every page says that it is the first", "@page{@top-center{content:\"sheet 1 of 7\"}}", nameof(PageRule.Margins), "9/6" },
     };

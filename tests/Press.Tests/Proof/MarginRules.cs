@@ -23,6 +23,10 @@ internal static class MarginRules
             foreach (var (where, there, wanted) in new[] { ("head", page.Head, Head(print, counter)), ("foot", page.Foot, Foot(print, counter)) })
                 if (there != SheetText.Bare(wanted))
                     yield return new Broken(page.Number, PageRule.Margins, $"the {where} says \"{there}\" and should say \"{SheetText.Bare(wanted)}\"");
+            if (page.Marginal.FirstOrDefault(s => !Printable(page).Holds(s.Place, 0)) is { Size: > 0 } off)
+                yield return new Broken(page.Number, PageRule.Margins, $"\"{off.Value}\" stands {Math.Min(off.Place.Bottom, page.Paper.Top - off.Place.Top) / Area.Millimetre:0.0} mm from the edge of the paper");
+            if (page.Code.Count > 0 && page.Code.Aggregate((a, b) => a.With(b)) is var square && page.Marginal.Any(s => s.Place.Meets(square, 0)))
+                yield return new Broken(page.Number, PageRule.Margins, "the foot stands on the square code");
             var code = string.Join(' ', new[] { print.Identity.Procedure, print.Identity.Version, ShortHash.Plain(print.Identity.Hash), print.Identity.SetMark, $"{page.Number}/{pages.Count}" }.OfType<string>()).ToUpperInvariant();
             if (Read(page) is var read && read != code)
                 yield return new Broken(page.Number, PageRule.SquareCode, $"the square code says {read ?? "nothing"} and should say {code}");
@@ -30,6 +34,10 @@ internal static class MarginRules
                 yield return new Broken(page.Number, PageRule.SquareCode, $"a module of the square code is {page.Code.Min(m => m.Width) / Area.Millimetre:0.00} mm wide");
         }
     }
+
+    // most printers leave out the outer 5 mm (common practice, no source)
+    private static Area Printable(PrintedPage page) => new(
+        page.Paper.Left + (5 * Area.Millimetre), page.Paper.Bottom + (5 * Area.Millimetre), page.Paper.Right - (5 * Area.Millimetre), page.Paper.Top - (5 * Area.Millimetre));
 
     private static string Head(PlannedPrint print, string counter)
     {

@@ -30,6 +30,9 @@ internal sealed class PrintedPage
     /// <summary>What stands between the margins, without blanks, in capitals: some capitals are made by the style sheet.</summary>
     public string Text { get; private set; } = "";
 
+    /// <summary>What stands in the margins.</summary>
+    public List<Sign> Marginal { get; } = [];
+
     public string Head { get; private set; } = "";
 
     public string Foot { get; private set; } = "";
@@ -66,6 +69,7 @@ internal sealed class PrintedPage
                 (from.Y > Inner.Top ? head : from.Y < Inner.Bottom - 1 ? foot : Signs).Add(sign);
             }
         (Text, Head, Foot) = (Said(Signs), Said(head), Said(foot));
+        Marginal.AddRange([.. head, .. foot]);
         Runs = [.. Together(Signs)];
     }
 
