@@ -48,14 +48,14 @@ public static class SheetMeasures
     public static readonly Measure SetMark = Type("set-mark", 34);
     public static readonly Measure FootLine = Type("foot-line", 13.2);
 
-    // rules
-    public static readonly Measure Rule = Length("rule", 0.5);
+    // rules, each a hair over whole pixels of 1/96 inch: the browser rounds a border down to whole ones, and 0.5 mm printed as 0.26
+    public static readonly Measure Rule = Length("rule", 0.53);
     public static readonly Measure BoxRule = Length("box-rule", 0.55);
     public static readonly Measure Divider = Length("divider", 0.6);
-    public static readonly Measure Caution = Length("caution-rule", 1);
-    public static readonly Measure Thick = Length("thick", 1.2);
-    public static readonly Measure Edge = Length("edge", 1.5);
-    public static readonly Measure Warning = Length("warning-rule", 1.7);
+    public static readonly Measure Caution = Length("caution-rule", 1.06);
+    public static readonly Measure Thick = Length("thick", 1.33);
+    public static readonly Measure Edge = Length("edge", 1.6);
+    public static readonly Measure Warning = Length("warning-rule", 1.86);
     public static readonly Measure Flag = Length("flag", 4);
 
     // boxes are written in, cells are struck

@@ -8,26 +8,24 @@ public sealed record Shot(Raster Page, IReadOnlyList<Mark> Marks)
     private const int Margin = 72;
     private const double PixelsPerCss = Raster.DotsPerInch / 96;
 
-    /// <summary>A window of a page: 189 mm between clamp and right edge, 240 mm high.</summary>
-    public const int WindowWidth = 714;
+    /// <summary>A window of a sheet: 189 mm between clamp and right edge, 240 mm high. Tags have the whole paper.</summary>
+    private const int SheetWidth = 714;
+    private const int PaperWidth = 794;
     public const int WindowHeight = 907;
-
-    /// <summary>Windows overlap so that nothing is cut in all of them.</summary>
-    public const int Step = 700;
 
     private const string Find =
         """
         selector => [...document.querySelectorAll(selector)].map((e, i) => {
           const r = e.getBoundingClientRect(), s = getComputedStyle(e);
           return { Id: i, Name: e.className + ' ' + e.textContent.trim().slice(0, 20), X: r.left, Y: r.top, Width: r.width, Height: r.height, Border: parseFloat(s.borderLeftWidth) };
-        }).filter(m => m.Width > 0 && m.Y >= 0 && m.Y + m.Height <= innerHeight && m.X >= 0 && m.X + m.Width <= innerWidth)
+        }).filter(m => m.Width > 0 && m.Y >= 0 && m.Y + m.Height <= innerHeight && m.X >= -1 && m.X + m.Width <= innerWidth + 1)
         """;
 
     public static async Task<IPage> Open(Chromium chromium, string path, Media media)
     {
         var page = await chromium.Browser.NewPageAsync(new BrowserNewPageOptions
         {
-            ViewportSize = new ViewportSize { Width = WindowWidth, Height = WindowHeight },
+            ViewportSize = new ViewportSize { Width = path.Contains("tags", StringComparison.Ordinal) ? PaperWidth : SheetWidth, Height = WindowHeight },
             DeviceScaleFactor = (float)PixelsPerCss,
             BypassCSP = true,
         });
@@ -37,10 +35,12 @@ public sealed record Shot(Raster Page, IReadOnlyList<Mark> Marks)
     }
 
     /// <summary>Every window of a page from top to bottom.</summary>
-    public static async IAsyncEnumerable<Shot> Windows(IPage page, string selector)
+    /// <param name="tallest">Of what is looked for: windows overlap by so much, so that nothing is cut in all of them.</param>
+    public static async IAsyncEnumerable<Shot> Windows(IPage page, string selector, int tallest)
     {
         var height = await page.EvaluateAsync<int>("document.documentElement.scrollHeight");
-        for (var top = 0; top == 0 || top < height - WindowHeight + Step; top += Step)
+        var step = WindowHeight - tallest;
+        for (var top = 0; top == 0 || top < height - WindowHeight + step; top += step)
         {
             await page.EvaluateAsync("y => scrollTo(0, y)", top);
             yield return await Take(page, selector);

@@ -113,8 +113,8 @@ public sealed partial class TagPageTests
         var sizes = Points().Matches(css).Select(m => double.Parse(m.Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture)).ToList();
         Assert.True(sizes.Count > 15);
         Assert.All(sizes, s => Assert.True(s >= 11, $"{s} pt"));
-        Assert.Contains("--frame:.5mm", css, StringComparison.Ordinal);
-        Assert.Contains("--dots:.7mm", css, StringComparison.Ordinal);
+        Assert.Contains("--frame:.53mm", css, StringComparison.Ordinal);
+        Assert.Contains("--dots:.8mm", css, StringComparison.Ordinal);
     }
 
     [Theory]
