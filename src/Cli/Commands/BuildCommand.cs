@@ -13,12 +13,13 @@ internal static class BuildCommand
         var workshop = CommonOptions.Workshop();
         var output = CommonOptions.Out("Folder for the site and the sheets; made anew each time.", "out");
         var report = CommonOptions.Report();
-        var command = new Command("build", "Make the sheets to print and the site to read.") { workshop, output, report };
-        command.SetAction(parsed => Run(parsed.GetValue(workshop), parsed.GetValue(output)!, parsed.GetValue(report)!, around));
+        var trial = new Option<string?>("--trial-kit") { Description = "Also a sheet of this procedure with planted errors, to try the sheet on people.", HelpName = "id" };
+        var command = new Command("build", "Make the sheets to print and the site to read.") { workshop, output, report, trial };
+        command.SetAction(parsed => Run(parsed.GetValue(workshop), parsed.GetValue(output)!, parsed.GetValue(report)!, parsed.GetValue(trial), around));
         return command;
     }
 
-    private static int Run(string? path, string output, string report, Surroundings around)
+    private static int Run(string? path, string output, string report, string? trial, Surroundings around)
     {
         var folder = WorkshopFolder.Find(path, around);
         var bench = Pipeline.Check(folder.Files());
@@ -28,7 +29,10 @@ internal static class BuildCommand
             around.Error.WriteLine($"{FindingReport.Sum(bench.Findings)} Nothing was built: what has a fault is not printed for work.");
             return ExitCode.Findings;
         }
-        var files = Pipeline.Build(bench, CommandLine.Version);
+        var kit = trial is null ? new TrialFiles([], null) : Pipeline.TrialKit(bench, trial);
+        if (kit.Refusal is { } refusal)
+            throw new RefusedException(refusal.What, refusal.Todo);
+        var files = Pipeline.Build(bench, CommandLine.Version).AddRange(kit.Files);
         OutputFolder.Replace(around.FullPath(output), output, files);
         if (report != "json")
             around.Out.WriteLine($"{FindingReport.Sum(bench.Findings)} {bench.Extent} read; {files.Length} files in {output}. Open {output.TrimEnd('/', '\\')}/index.html.");

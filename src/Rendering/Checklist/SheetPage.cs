@@ -15,6 +15,9 @@ public static class SheetPage
     public static string Render(SheetPlan plan, SheetIdentity identity, Paper paper, Words words) =>
         Render(new SheetContext(plan, identity, words), paper, code: true);
 
+    /// <param name="more">Style that comes last.</param>
+    internal static string Render(SheetContext context, Paper paper, string more) => Render(context, paper, code: true, more);
+
     /// <summary>The same sheet without the code at its foot: on the press every page gets its own.</summary>
     public static PressSheet ForPress(SheetPlan plan, SheetIdentity identity, Paper paper, Words words)
     {
@@ -22,10 +25,10 @@ public static class SheetPage
         return new PressSheet(Render(context, paper, code: false), PageRules.CodePlace(context));
     }
 
-    private static string Render(SheetContext context, Paper paper, bool code)
+    private static string Render(SheetContext context, Paper paper, bool code, string more = "")
     {
         var (identity, words) = (context.Identity, context.Words);
-        var style = SheetMeasures.Root + Resources.Text("site/sheet.css") + Resources.Text("site/signals.css") + PageRules.Of(context, paper, PrintKind.Sheet(words), code);
+        var style = SheetMeasures.Root + Resources.Text("site/sheet.css") + Resources.Text("site/signals.css") + PageRules.Of(context, paper, PrintKind.Sheet(words), code) + more;
         return Templates.Render("sheet.html", new ScriptObject
         {
             ["language"] = words.Language,

@@ -26,6 +26,7 @@ public sealed partial record Words
     public string Serial => Say("serial", "serie");
     public string Copy => Say("copy", "copia");
     public string Specimen => Say("SPECIMEN", "MUESTRA");
+    public string Trial => Say("TRIAL: NOT FOR WORK", "PRUEBA: NO PARA EL TRABAJO");
     public string NotIssued => Say("not issued", "no entregada");
     public string Help => Say("Help", "Ayuda");
     public string StandingNotice => Say(

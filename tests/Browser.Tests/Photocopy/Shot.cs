@@ -18,7 +18,7 @@ public sealed record Shot(Raster Page, IReadOnlyList<Mark> Marks)
         selector => [...document.querySelectorAll(selector)].map((e, i) => {
           const r = e.getBoundingClientRect(), s = getComputedStyle(e);
           return { Id: i, Name: e.className + ' ' + e.textContent.trim().slice(0, 20), X: r.left, Y: r.top, Width: r.width, Height: r.height, Border: parseFloat(s.borderLeftWidth) };
-        }).filter(m => m.Width > 0 && m.Y >= 0 && m.Y + m.Height <= innerHeight && m.X >= -1 && m.X + m.Width <= innerWidth + 1)
+        }).filter(m => m.Width > 0 && m.Y >= -1 && m.Y + m.Height <= innerHeight + 1 && m.X >= -1 && m.X + m.Width <= innerWidth + 1)
         """;
 
     public static async Task<IPage> Open(Chromium chromium, string path, Media media)
@@ -39,7 +39,7 @@ public sealed record Shot(Raster Page, IReadOnlyList<Mark> Marks)
     public static async IAsyncEnumerable<Shot> Windows(IPage page, string selector, int tallest)
     {
         var height = await page.EvaluateAsync<int>("document.documentElement.scrollHeight");
-        var step = WindowHeight - tallest;
+        var step = WindowHeight - tallest - 20;
         for (var top = 0; top == 0 || top < height - WindowHeight + step; top += step)
         {
             await page.EvaluateAsync("y => scrollTo(0, y)", top);
@@ -79,17 +79,17 @@ public sealed class Mark
         Id = Id, Name = Name, X = (X * scale) + margin - 0.5, Y = (Y * scale) + margin - 0.5, Width = Width * scale, Height = Height * scale, Border = Border * scale,
     };
 
-    /// <summary>Points every half millimetre along the middle of its four rules, and the direction across each.</summary>
+    /// <summary>Points every half millimetre along the middle of its four rules, and the direction across each; corners go round on a copy.</summary>
     public IEnumerable<(double X, double Y, (double X, double Y) Across)> Outline()
     {
         var half = Border / 2;
         var step = Raster.PerMillimetre / 2;
-        for (var x = X + half; x <= X + Width - half; x += step)
+        for (var x = X + step; x <= X + Width - step; x += step)
         {
             yield return (x, Y + half, (0, 1));
             yield return (x, Y + Height - half, (0, 1));
         }
-        for (var y = Y + half; y <= Y + Height - half; y += step)
+        for (var y = Y + step; y <= Y + Height - step; y += step)
         {
             yield return (X + half, y, (1, 0));
             yield return (X + Width - half, y, (1, 0));
