@@ -52,7 +52,7 @@ public static class SheetMeasures
     public static readonly Measure Rule = Length("rule", 0.53);
     public static readonly Measure BoxRule = Length("box-rule", 0.55);
     public static readonly Measure Divider = Length("divider", 0.6);
-    public static readonly Measure Caution = Length("caution-rule", 0.8);
+    public static readonly Measure Caution = Length("caution-rule", 1.06);
     public static readonly Measure Thick = Length("thick", 1.06);
     public static readonly Measure Edge = Length("edge", 1.33);
     public static readonly Measure Warning = Length("warning-rule", 1.6);
