@@ -47,15 +47,23 @@ public static class SansBold
         Table.SelectMany(row => row.Letters, (row, letter) => KeyValuePair.Create(letter, row.Width)).ToFrozenDictionary();
 
     /// <summary>Millimetres, on one line.</summary>
-    public static double Width(string text, Measure size) => text.Sum(c => Widths.GetValueOrDefault(c, Unknown)) / 1000.0 * size.Millimetres;
+    public static double Width(ReadOnlySpan<char> text, Measure size)
+    {
+        var thousandths = 0;
+        foreach (var letter in text)
+            thousandths += Widths.GetValueOrDefault(letter, Unknown);
+        return thousandths / 1000.0 * size.Millimetres;
+    }
 
     /// <summary>Lines that the text takes in a column, broken at spaces as browsers do; a word wider than the column takes a line of its own.</summary>
-    public static int Lines(string text, Measure size, double column)
+    public static int Lines(ReadOnlySpan<char> text, Measure size, double column)
     {
         var (lines, used) = (1, 0.0);
         var space = Width(" ", size);
-        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        foreach (var piece in text.Split(' '))
         {
+            if (text[piece] is not { IsEmpty: false } word)
+                continue;
             var width = Width(word, size);
             if (used > 0 && used + space + width > column)
                 (lines, used) = (lines + 1, width);

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
@@ -15,11 +14,15 @@ public sealed class TranslationWordIdle : ITranslationRule
     {
         if (file.Original is not { } original || file.Translation.Texts.IsEmpty)
             return;
-        var printed = file.Library.Procedures.SelectMany(p => SheetWords.Of(file.Library.ScopeOf(p))).Where(w => w.IsText).Select(w => w.Written);
-        var known = Scalars(original).Concat(printed).Select(Tongue.Folded).ToImmutableHashSet(StringComparer.Ordinal);
-        var idle = file.Translation.Texts.Where(t => !known.Contains(Tongue.Folded(t.From.Value))).Select(t => t.From).ToList();
-        if (idle.Count == 0)
+        var known = Scalars(original).Select(Tongue.Folded).ToHashSet(StringComparer.Ordinal);
+        // every text stands in the original
+        if (file.Translation.Texts.All(Stands))
             return;
+        known.UnionWith(Printed(file.Library).Select(Tongue.Folded));
+        // what does not is printed by a sheet
+        if (file.Translation.Texts.All(Stands))
+            return;
+        var idle = file.Translation.Texts.Where(t => !Stands(t)).Select(t => t.From).ToList();
         var many = idle.Count > 1;
         findings.Add(
             Info,
@@ -30,7 +33,13 @@ public sealed class TranslationWordIdle : ITranslationRule
                 ? $"The original may now say “{Say.Short(near)}”: read it, put the translation right, and copy the original here."
                 : $"Write {(many ? "them" : "it")} as the original has {(many ? "them" : "it")}, or take {(many ? "them" : "it")} out.",
             [.. idle.Skip(1).Select(t => new FurtherPlace(t.At, "and this"))]);
+
+        bool Stands(WordPair text) => known.Contains(Tongue.Folded(text.From.Value));
     }
+
+    /// <summary>The texts of all sheets: looked through only when they are asked for, since there may be thousands.</summary>
+    private static IEnumerable<string> Printed(Library library) =>
+        library.Procedures.SelectMany(p => SheetWords.Of(library.ScopeOf(p))).Where(w => w.IsText).Select(w => w.Written);
 
     private static IEnumerable<string> Scalars(DataNode node) => node switch
     {
