@@ -8,8 +8,8 @@ public static class MessageRoom
 {
     private const double Share = 0.25;
 
-    // ADVERTENCIA with its triangle, and the distances inside the box
-    private const double LongestSignal = 60;
+    // ADVERTENCIA with its triangle and hatch, and the distances inside the box
+    private const double LongestSignal = 63;
     private const double PadsBeside = 4;
     private const double PadsAbove = 2;
 

@@ -58,6 +58,9 @@ public static class SheetMeasures
     public static readonly Measure Warning = Length("warning-rule", 1.6);
     public static readonly Measure Flag = Length("flag", 4);
 
+    // of a warning on paper, where no colour tells it from a caution
+    public static readonly Measure Hatch = Length("hatch", 3);
+
     // boxes are written in, cells are struck
     public static readonly Measure BoxHeight = Length("box-height", 11.6);
     public static readonly Measure Narrow = Length("narrow", 18);

@@ -95,6 +95,9 @@ public sealed partial class CopiedSheetTests(Chromium chromium)
         var rules = shot.Marks.Skip(1).Select(m => Weight(copied, m)).ToList();
         Assert.True(rules[0] - rules[1] > 0.4, $"WARNING {rules[0]:0.00} mm, CAUTION {rules[1]:0.00} mm");
         Assert.True(rules[1] - rules[2] > 0.2, $"CAUTION {rules[1]:0.00} mm, NOTICE {rules[2]:0.00} mm");
+        var stripes = shot.Marks.Select(m => Stripes(copied, m)).ToList();
+        Assert.True(stripes[1] >= 3, $"WARNING has {stripes[1]} stripes");
+        Assert.All([stripes[0], stripes[2], stripes[3]], s => Assert.True(s <= 1, $"another has {s} stripes"));
     }
 
     [Theory]
@@ -193,6 +196,14 @@ public sealed partial class CopiedSheetTests(Chromium chromium)
             .Select(y => Enumerable.Range(0, piece.Width).SkipWhile(x => piece[x, y] >= 128).TakeWhile(x => piece[x, y] < 128).Count())
             .Order().ToList();
         return lines[lines.Count / 2] / Raster.PerMillimetre;
+    }
+
+    /// <summary>Black runs from top to bottom, between the rule and the word.</summary>
+    private static int Stripes(Copied copied, Mark mark)
+    {
+        const double In = 0.75;
+        var piece = copied.Piece(mark.X + mark.Border + (In * Raster.PerMillimetre), mark.Y + (2 * Raster.PerMillimetre), 1, (int)(mark.Height - (4 * Raster.PerMillimetre)));
+        return Enumerable.Range(1, piece.Height - 1).Count(y => piece[0, y] < 128 && piece[0, y - 1] >= 128);
     }
 
     /// <summary>Pearson's correlation of the grey values.</summary>
