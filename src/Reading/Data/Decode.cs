@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Text;
 using System.Text.Unicode;
@@ -11,6 +12,9 @@ namespace Witnessmark.Reading.Data;
 public static class Decode
 {
     private const int MostPlaces = 8;
+
+    /// <summary>What everybody sees.</summary>
+    private static readonly SearchValues<char> Plain = SearchValues.Create([.. Enumerable.Range(' ', '~' - ' ' + 1).Select(c => (char)c), '\t', '\n', '\r']);
 
     /// <summary>What an editor puts for a sign that it could not read.</summary>
     private const char Lost = '\uFFFD';
@@ -144,11 +148,15 @@ public static class Decode
 
     private static string More(int count) => count == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $" (and {count - 1} more in this file)");
 
-    private static bool HasUnseen(string text)
+    private static bool HasUnseen(ReadOnlySpan<char> text)
     {
-        foreach (var c in text)
-            if (IsUnseen(c))
+        // most texts have a handful of signs that need a closer look: ±, ·, °
+        while (text.IndexOfAnyExcept(Plain) is >= 0 and var at)
+        {
+            if (IsUnseen(text[at]))
                 return true;
+            text = text[(at + 1)..];
+        }
         return false;
     }
 

@@ -18,15 +18,16 @@ internal sealed class NameShelf
     /// <summary>Decisions of all procedures of a machine: whoever is performed sees what was decided before.</summary>
     private readonly FrozenDictionary<string, NameLayer> _decisions;
 
-    public NameShelf(Library library)
+    /// <param name="decisions">Of each procedure, in the order of the library.</param>
+    public NameShelf(Library library, ImmutableArray<ImmutableArray<Declared>> decisions)
     {
         _library = library;
         _workshop = new NameLayer(Workshop(library));
         _machines = library.Machines.ToFrozenDictionary(m => m.Id.Value, m => new NameLayer(MachineNames.Of(m)), StringComparer.Ordinal);
         _tools = library.ToolLists.ToFrozenDictionary(t => t.Id.Value, t => new NameLayer(Tools(t)), StringComparer.Ordinal);
-        _decisions = library.Procedures.Where(p => p.Machine is not null)
-            .GroupBy(p => p.Machine!.Value.Value, StringComparer.Ordinal)
-            .ToFrozenDictionary(g => g.Key, g => new NameLayer(g.SelectMany(Decisions)), StringComparer.Ordinal);
+        _decisions = library.Procedures.Zip(decisions).Where(p => p.First.Machine is not null)
+            .GroupBy(p => p.First.Machine!.Value.Value, p => p.Second, StringComparer.Ordinal)
+            .ToFrozenDictionary(g => g.Key, g => new NameLayer(g.SelectMany(d => d)), StringComparer.Ordinal);
     }
 
     /// <summary>What a procedure can name: its own items, its machine's, its tools', the workshop's, and what was decided.</summary>
@@ -76,12 +77,18 @@ internal sealed class NameShelf
         .. Items(NameKind.Call, procedure.Calls),
     ];
 
-    private static IEnumerable<Declared> Decisions(Procedure procedure)
+    public static ImmutableArray<Declared> Decisions(Procedure procedure)
     {
-        foreach (var step in procedure.Steps)
-            if (step.Value<NameList>(FactWord.Decide) is { Names: [var name, ..] })
-                yield return Declared.Of(NameKind.Decision, name, [.. step.All(FactWord.Outcome).Select(o => o.Value).OfType<OutcomeValue>().Select(o => o.Name.Value)]);
+        ImmutableArray<Declared> decisions = [];
+        foreach (var part in procedure.Parts)
+            foreach (var section in part.Sections)
+                foreach (var step in section.Steps)
+                    if (step.Value<NameList>(FactWord.Decide) is { Names: [var name, ..] })
+                        decisions = decisions.Add(Declared.Of(NameKind.Decision, name, Outcomes(step)));
+        return decisions;
     }
+
+    private static ImmutableArray<string> Outcomes(Step step) => [.. step.All(FactWord.Outcome).Select(o => o.Value).OfType<OutcomeValue>().Select(o => o.Name.Value)];
 
     private static IEnumerable<Declared> Tools(ToolList list) =>
     [

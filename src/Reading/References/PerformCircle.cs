@@ -26,14 +26,19 @@ internal static class PerformCircle
         if (sight.Known.TryGetValue(name, out var counted))
             return counted;
         var sum = 0;
-        foreach (var step in part.Steps)
-        {
-            sum++;
-            foreach (var fact in step.Facts)
-                if (fact.Value is PerformValue perform)
-                    sum += Behind(procedure, step, perform, within.Add(name), sight);
-        }
+        foreach (var section in part.Sections)
+            foreach (var step in section.Steps)
+                sum += 1 + Performed(step);
         return sight.Known[name] = sum;
+
+        int Performed(Step step)
+        {
+            var inner = 0;
+            foreach (var fact in step.Facts)
+                if (fact is { Word: FactWord.Perform, Value: PerformValue perform })
+                    inner += Behind(procedure, step, perform, within.Add(name), sight);
+            return inner;
+        }
     }
 
     private static int Behind(Procedure procedure, Step step, PerformValue perform, ImmutableList<string> within, Sight sight)

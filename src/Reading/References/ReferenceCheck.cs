@@ -11,7 +11,7 @@ public static class ReferenceCheck
 {
     public static void Check(Library library, FindingList findings)
     {
-        var shelf = new NameShelf(library);
+        var shelf = new NameShelf(library, findings.Each(library.Procedures, (procedure, _) => NameShelf.Decisions(procedure)));
         findings.Each(library.Machines, (machine, own) => SheetCheck.Check(machine, shelf, own));
         findings.Each(library.Procedures, (procedure, own) => ProcedureCheck.Check(library.ScopeOf(procedure), shelf, own));
         WorkshopCheck.Check(library, findings);
