@@ -39,8 +39,8 @@ public static class Pipeline
     /// <summary>Specimens for the press: of one procedure, or of every sheet of the workshop.</summary>
     public static SpecimensToPrint Specimens(Bench bench, PrintOrder order) => Printing.Specimens(bench, order);
 
-    /// <summary>A sheet with planted errors and what belongs to it, to try the sheet on people.</summary>
-    public static TrialFiles TrialKit(Bench bench, string procedure) => TrialKits.Of(bench, procedure);
+    /// <summary>Sheets with planted errors and what belongs to them, to try the sheets on people.</summary>
+    public static TrialFiles TrialKit(Bench bench, TrialOrder order) => TrialKits.Of(bench, order);
 
     /// <summary>One copy of a released procedure: its sheet and the blank that goes with it.</summary>
     public static IssuedCopy Issue(Bench bench, IssueOrder order) => Issuing.Copy(bench, order);

@@ -32,6 +32,17 @@ internal static class Refusals
         return CommonPart(library, procedure, "Print") ?? UnknownPart(procedure, order.Part);
     }
 
+    /// <summary>Why no sheet is tried.</summary>
+    public static Refusal? Of(Library library, TrialOrder order)
+    {
+        if (order.Procedure is null)
+            return order.Part is null ? null : new Refusal("--part says which part is tried, and no trial kit was asked for.", "Name the procedure: witnessmark build --trial-kit WB-40 --part strip.");
+        if (Unknown(library, order.Procedure) is { } unknown)
+            return unknown;
+        var procedure = library.Procedure(order.Procedure)!;
+        return CommonPart(library, procedure, "Try") ?? UnknownPart(procedure, order.Part);
+    }
+
     // nothing of that name
     private static Refusal? Unknown(Library library, string id) =>
         library.Procedure(id) is null ? new Refusal($"There is no procedure {id} in this workshop.", Meant(id, library.Procedures.Names)) : null;

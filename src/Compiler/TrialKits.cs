@@ -4,31 +4,44 @@ using Witnessmark.Language.Text;
 using Witnessmark.Reading.Pages;
 using Witnessmark.Records.Hashing;
 using Witnessmark.Records.Issuing;
-using Witnessmark.Records.Sheets;
-using Witnessmark.Rendering.Checklist;
 using Witnessmark.Rendering.Html;
 using Witnessmark.Rendering.Trial;
 
 namespace Witnessmark.Compiler;
 
-/// <summary>A kit to try one sheet on people, or why there is none.</summary>
+/// <summary>Which sheets are to be tried on people.</summary>
+/// <param name="Procedure">Or null for none.</param>
+/// <param name="Part">A part of the procedure, or null for all.</param>
+public sealed record TrialOrder(string? Procedure, string? Part = null);
+
+/// <summary>A kit to try sheets on people, or why there is none. Without files when none was asked for.</summary>
 public sealed record TrialFiles(ImmutableArray<OutputFile> Files, Refusal? Refusal);
 
 internal static class TrialKits
 {
-    public static TrialFiles Of(Bench bench, string id)
+    public static TrialFiles Of(Bench bench, TrialOrder order)
     {
-        if (bench.Library.Procedure(id) is not { IsCommonPart: false } procedure || !procedure.Parts[0].Steps.Any())
-            return new TrialFiles([], new Refusal($"There is no sheet of {id} to try.", "--trial-kit takes the id of a procedure that is printed: WB-40."));
-        var wording = SheetWording.Own(bench, procedure);
-        var hash = ProcedureHash.Of(bench.Library, procedure);
-        var identity = new SheetIdentity(
-            procedure.Id.Value, procedure.Version?.Value ?? "", hash.Hex, Mark(hash, "one"), Unit: null, Serial: null, Place: null, PrintedAt: "", SheetIdentity.OwnTemplateHash);
-        var plan = SheetPlanner.Plan(wording.Scope, procedure.Parts[0].Name?.Value);
-        var instructions = PageReader.Read(new SourceText("trial-kit.md", Resources.Text("site/pages/trial-kit.md")));
-        return new TrialFiles(TrialKit.Render(plan, identity, Mark(hash, "other"), [.. instructions.Where(b => b is not SubHeading { Level: 1 })], wording.Words), Refusal: null);
+        var library = bench.Library;
+        if (Refusals.Of(library, order) is { } refusal)
+            return new TrialFiles([], refusal);
+        if (order.Procedure is null)
+            return new TrialFiles([], Refusal: null);
+        var procedure = library.Procedure(order.Procedure)!;
+        var hash = ProcedureHash.Of(library, procedure);
+        ImmutableArray<TrialPiece> pieces = [.. SheetWording.All(bench, procedure).SelectMany(w => Pieces(w, hash, order.Part))];
+        return pieces.IsEmpty
+            ? new TrialFiles([], new Refusal("There is no step to try a sheet of.", "Write one; witnessmark check says what is missing."))
+            : new TrialFiles(TrialKit.Render(pieces, SheetLanguages.All.ToDictionary(l => l, Instructions)), Refusal: null);
     }
 
-    // no copy was ever issued to a trial, so receive knows none of its marks
-    private static string Mark(ProcedureHash hash, string copy) => SetMark.Of(hash.Hex, "trial", "trial", "trial", copy, "trial");
+    private static IEnumerable<TrialPiece> Pieces(SheetWording wording, ProcedureHash hash, string? part) =>
+        from specimen in Specimens.Of(wording, hash, part)
+        let mark = TrialMark.Of(hash.Hex, specimen.Plan.Part.Name?.Value, wording.Words.Language)
+        select new TrialPiece(specimen.Plan, specimen.Identity with { SetMark = mark }, wording.Words, wording.IsTranslated);
+
+    private static ImmutableArray<Block> Instructions(string language)
+    {
+        var name = language == SheetLanguages.English ? "trial-kit.md" : $"trial-kit-{language}.md";
+        return [.. PageReader.Read(new SourceText(name, Resources.Text($"site/pages/{name}"))).Where(b => b is not SubHeading { Level: 1 })];
+    }
 }

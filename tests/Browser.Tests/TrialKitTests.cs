@@ -10,7 +10,19 @@ namespace Witnessmark.Browser.Tests;
 [Collection("browser")]
 public sealed class TrialKitTests(Chromium chromium)
 {
-    public static TheoryData<string> Prints => ["sheet-a4", "sheet-letter", "index", "form", "key"];
+    public static TheoryData<string> Prints => ["sheet-a4", "sheet-letter", "index", "form", "key", "sheet-es-a4", "sheet-es-letter", "index-es", "form-es", "key-es"];
+
+    public static TheoryData<string, string> OnePageEach
+    {
+        get
+        {
+            var pages = new TheoryData<string, string>();
+            foreach (var name in new[] { "form", "key", "form-es", "key-es" })
+                foreach (var paper in new[] { "A4", "Letter" })
+                    pages.Add(name, paper);
+            return pages;
+        }
+    }
 
     [Theory]
     [MemberData(nameof(Prints))]
@@ -22,21 +34,22 @@ public sealed class TrialKitTests(Chromium chromium)
         if (Chromium.Pictures is { } folder)
             await File.WriteAllBytesAsync(Path.Combine(folder, $"trial-{name}.pdf"), pdf);
         using var printed = PdfDocument.Open(pdf);
-        Assert.All(printed.GetPages(), p => Assert.Contains("TRIAL:NOTFORWORK", p.Text.Replace(" ", "", StringComparison.Ordinal), StringComparison.Ordinal));
+        Assert.All(printed.GetPages(), p => Assert.Contains(name.Contains("-es", StringComparison.Ordinal) ? "PRUEBA:NOPARAELTRABAJO" : "TRIAL:NOTFORWORK", p.Text.Replace(" ", "", StringComparison.Ordinal), StringComparison.Ordinal));
         // large: 20 pt and more
-        Assert.All(printed.GetPages(), p => Assert.Contains(p.Letters, l => l.Value == "T" && l.PointSize >= 19.5));
+        Assert.All(printed.GetPages(), p => Assert.Contains(p.Letters, l => l.Value == "R" && l.PointSize >= 19.5));
     }
 
-    [Fact]
-    public async Task The_form_and_the_key_are_one_page_each()
+    [Theory]
+    [MemberData(nameof(OnePageEach))]
+    public async Task The_form_and_the_key_are_one_page_each(string name, string paper)
     {
-        foreach (var name in new[] { "form", "key" })
-        {
-            var page = await Open(name, 900);
-            using var printed = PdfDocument.Open(await page.PdfAsync(new PagePdfOptions { PreferCSSPageSize = true }));
-            await page.CloseAsync();
-            Assert.True(printed.NumberOfPages == 1, $"{name} has {printed.NumberOfPages} pages");
-        }
+        var page = await Open(name, 900);
+        var pdf = await page.PdfAsync(new PagePdfOptions { Format = paper });
+        await page.CloseAsync();
+        if (Chromium.Pictures is { } folder)
+            await File.WriteAllBytesAsync(Path.Combine(folder, $"trial-{name}-{paper}.pdf"), pdf);
+        using var printed = PdfDocument.Open(pdf);
+        Assert.True(printed.NumberOfPages == 1, $"{name} has {printed.NumberOfPages} pages on {paper}");
     }
 
     [Fact]
@@ -64,7 +77,7 @@ public sealed class TrialKitTests(Chromium chromium)
     private async Task<IPage> Open(string name, int width, bool bypass = false)
     {
         if (!Directory.Exists(Path.Combine(chromium.Site, "trial-kit")))
-            foreach (var file in Pipeline.TrialKit(Pipeline.Check(Repo.Files(Repo.Path("procedures"))), "WB-40").Files)
+            foreach (var file in Pipeline.TrialKit(Pipeline.Check(Repo.Files(Repo.Path("procedures"))), new TrialOrder("WB-40")).Files)
             {
                 Directory.CreateDirectory(Path.Combine(chromium.Site, "trial-kit"));
                 await File.WriteAllBytesAsync(Path.Combine(chromium.Site, file.Path), file.Bytes.ToArray());

@@ -36,5 +36,17 @@ public sealed class SetMarks
         Assert.InRange(marks.Distinct().Count(), 1650, 1820);
     }
 
+    [Fact]
+    public void No_copy_has_the_mark_of_a_trial_sheet_and_no_page_of_one_has_the_mark_of_another()
+    {
+        Assert.DoesNotContain(TrialMark.First, SetMark.Alphabet);
+        foreach (var mark in from i in Enumerable.Range(0, 500) from language in new[] { "en", "es" } select TrialMark.Of(Copy[0], $"{i}", language))
+        {
+            Assert.True(TrialMark.IsOne(mark) && TrialMark.IsOne(TrialMark.Stray(mark)));
+            Assert.Equal(SetMark.Length, mark.Length);
+            Assert.All(mark.Zip(TrialMark.Stray(mark)).Skip(1), c => Assert.NotEqual(c.First, c.Second));
+        }
+    }
+
     private static string Of(string[] c) => SetMark.Of(c[0], c[1], c[2], c[3], c[4], c[5]);
 }

@@ -14,12 +14,13 @@ internal static class BuildCommand
         var output = CommonOptions.Out("Folder for the site and the sheets; made anew each time.", "out");
         var report = CommonOptions.Report();
         var trial = new Option<string?>("--trial-kit") { Description = "Also a sheet of this procedure with planted errors, to try the sheet on people.", HelpName = "id" };
-        var command = new Command("build", "Make the sheets to print and the site to read.") { workshop, output, report, trial };
-        command.SetAction(parsed => Run(parsed.GetValue(workshop), parsed.GetValue(output)!, parsed.GetValue(report)!, parsed.GetValue(trial), around));
+        var part = new Option<string?>("--part") { Description = "With --trial-kit, one part of a procedure that is done in parts; all when left out.", HelpName = "name" };
+        var command = new Command("build", "Make the sheets to print and the site to read.") { workshop, output, report, trial, part };
+        command.SetAction(parsed => Run(parsed.GetValue(workshop), parsed.GetValue(output)!, parsed.GetValue(report)!, new TrialOrder(parsed.GetValue(trial), parsed.GetValue(part)), around));
         return command;
     }
 
-    private static int Run(string? path, string output, string report, string? trial, Surroundings around)
+    private static int Run(string? path, string output, string report, TrialOrder trial, Surroundings around)
     {
         var folder = WorkshopFolder.Find(path, around);
         var bench = Pipeline.Check(folder.Files());
@@ -29,7 +30,7 @@ internal static class BuildCommand
             around.Error.WriteLine($"{FindingReport.Sum(bench.Findings)} Nothing was built: what has a fault is not printed for work.");
             return ExitCode.Findings;
         }
-        var kit = trial is null ? new TrialFiles([], null) : Pipeline.TrialKit(bench, trial);
+        var kit = Pipeline.TrialKit(bench, trial);
         if (kit.Refusal is { } refusal)
             throw new RefusedException(refusal.What, refusal.Todo);
         var files = Pipeline.Build(bench, CommandLine.Version).AddRange(kit.Files);

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Quantities;
+using Witnessmark.Records.Issuing;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Checklist;
 using Witnessmark.Rendering.Html;
@@ -9,7 +10,7 @@ using Witnessmark.Rendering.Html;
 namespace Witnessmark.Rendering.Trial;
 
 /// <summary>The true sheet and the ten places where it can be made wrong, found in its own plan: a changed procedure moves them along.</summary>
-internal sealed partial class TrialSheet(SheetContext context, string html, string otherMark)
+internal sealed partial class TrialSheet(SheetContext context, string html)
 {
     private readonly ImmutableArray<SheetStep> _steps = [.. context.Plan.Steps];
 
@@ -19,28 +20,31 @@ internal sealed partial class TrialSheet(SheetContext context, string html, stri
         var taken = new HashSet<string>(StringComparer.Ordinal);
         var errors = ImmutableArray.CreateBuilder<PlantedError>();
         foreach (var find in new Func<SheetStep, PlantedError?>[] { Facing, Unit, Limit, Device, Count, Swapped, Box })
-            if (_steps.Where(s => !taken.Contains(s.Code.Plain)).Select(find).FirstOrDefault(e => e is not null) is { } error)
+            if (_steps.Where(s => !taken.Contains(s.Code.Plain)).Select(find).FirstOrDefault(IsThere) is { } error)
             {
                 errors.Add(error);
                 taken.UnionWith(error.Where.Split(' '));
             }
-        return [.. errors, .. _steps.Select(Torque).OfType<PlantedError>().Take(1), .. Message(), .. OtherCopy()];
+        return [.. errors, .. _steps.Select(Torque).Where(IsThere).OfType<PlantedError>().Take(1), .. Message(), .. OtherCopy()];
     }
+
+    // what a step asks for may be printed in another way than in the demo: then the next one has the error
+    private bool IsThere(PlantedError? error) => error is not null && error.Edits.All(e => e.IsIn(html));
 
     private PlantedError? Count(SheetStep step)
     {
         var ask = step.Asks.OfType<CountAsk>().FirstOrDefault(a => a is { Expected: > 1, AtLeast: false });
-        return ask is null ? null : In(step, "wrong count", $"{context.Words.OutOf} {ask.Expected}</span>", $"{context.Words.OutOf} {ask.Expected - 1}</span>");
+        return ask is null ? null : In(step, ErrorKind.WrongCount, $"{context.Words.OutOf} {ask.Expected}</span>", $"{context.Words.OutOf} {ask.Expected - 1}</span>");
     }
 
     private PlantedError? Unit(SheetStep step) =>
         step.Asks.OfType<PassAsk>().FirstOrDefault()?.Group.Torque is { } torque && torque.Value.Target.Unit.Symbol == "N·m"
-            ? In(step, "wrong unit", Native(torque.Value.ToString()), Native(torque.Value.ToString().Replace("N·m", "lbf·ft", StringComparison.Ordinal)))
+            ? In(step, ErrorKind.WrongUnit, Native(torque.Value.ToString()), Native(torque.Value.ToString().Replace("N·m", "lbf·ft", StringComparison.Ordinal)))
             : null;
 
     private static PlantedError? Torque(SheetStep step) =>
         step.Asks.OfType<PassAsk>().FirstOrDefault() is { Settings: [_, var second, ..] }
-            ? In(step, "wrong torque", Native(second.Dial.ToString()), Native(Swap(second.Dial.ToString())))
+            ? In(step, ErrorKind.WrongTorque, Native(second.Dial.ToString()), Native(Swap(second.Dial.ToString())))
             : null;
 
     private PlantedError? Limit(SheetStep step)
@@ -48,7 +52,7 @@ internal sealed partial class TrialSheet(SheetContext context, string html, stri
         if (step.Asks.OfType<ReadingAsk>().Select(a => a.Accept).OfType<QuantityRange>().FirstOrDefault(a => a is { High: not null, Low: not null }) is not { High: { } limit } accept)
             return null;
         var (was, high) = (context.Quantities.Text(accept), limit.Value.NumberText);
-        return In(step, "changed limit", Native(was), Native(was.Replace(high, Swap(high), StringComparison.Ordinal)));
+        return In(step, ErrorKind.ChangedLimit, Native(was), Native(was.Replace(high, Swap(high), StringComparison.Ordinal)));
     }
 
     private PlantedError? Facing(SheetStep step)
@@ -57,7 +61,7 @@ internal sealed partial class TrialSheet(SheetContext context, string html, stri
         if (stack is null)
             return null;
         var (from, to) = (context.StackEnd(stack.Stack, stack.Stack.From?.Value), context.StackEnd(stack.Stack, stack.Stack.To?.Value));
-        return In(step, "facing turned", $"{context.Words.FacingTo}<br>{from}", $"{context.Words.FacingTo}<br>{to}");
+        return In(step, ErrorKind.FacingTurned, $"{context.Words.FacingTo}<br>{from}", $"{context.Words.FacingTo}<br>{to}");
     }
 
     private PlantedError? Device(SheetStep step)
@@ -65,12 +69,12 @@ internal sealed partial class TrialSheet(SheetContext context, string html, stri
         var named = step.Step.Facts.Where(f => f.Word is FactWord.Place or FactWord.Recover).Select(f => f.Value).OfType<Amounts>().SelectMany(a => a.All).LastOrDefault();
         var kind = named is null ? null : context.Scope.Device(named.Thing.Value);
         var other = context.Scope.Machine?.Devices.LastOrDefault(d => kind is not null && d.Id.Value != kind.Id.Value && d.Tags.Length > 0);
-        return kind is null || other is null || kind.Id.Value == named!.Thing.Value ? null : In(step, "wrong device tag", Cell(named.Thing.Value), Cell(other.Tags[^1].Value));
+        return kind is null || other is null || kind.Id.Value == named!.Thing.Value ? null : In(step, ErrorKind.WrongDeviceTag, Cell(named.Thing.Value), Cell(other.Tags[^1].Value));
     }
 
     private PlantedError? Box(SheetStep step) =>
-        step.Asks.OfType<ToolAsk>().Any() 
-            ? new PlantedError("box missing", step.Code.Plain, context.Words.Tool, "", [new TrialEdit(Id(step), "<span class=\"box tool \"></span>", "")])
+        step.Asks.OfType<ToolAsk>().Any()
+            ? new PlantedError(ErrorKind.BoxMissing, step.Code.Plain, context.Words.Tool, "", [new TrialEdit(Id(step), "<span class=\"box tool \"></span>", "")])
             : null;
 
     // words exchanged, numbers not: the sheet still counts 12, 13
@@ -80,7 +84,7 @@ internal sealed partial class TrialSheet(SheetContext context, string html, stri
         if (at + 1 >= _steps.Length || !IsPlain(step) || !IsPlain(_steps[at + 1]) || _steps[at + 1].Place.Section != step.Place.Section)
             return null;
         var (first, second) = (Words(step), Words(_steps[at + 1]));
-        return new PlantedError("steps swapped", $"{step.Code.Plain} {_steps[at + 1].Code.Plain}", $"{step.Step.Name.Value}, {_steps[at + 1].Step.Name.Value}", $"{_steps[at + 1].Step.Name.Value}, {step.Step.Name.Value}",
+        return new PlantedError(ErrorKind.StepsSwapped, $"{step.Code.Plain} {_steps[at + 1].Code.Plain}", $"{step.Step.Name.Value}, {_steps[at + 1].Step.Name.Value}", $"{_steps[at + 1].Step.Name.Value}, {step.Step.Name.Value}",
             [new TrialEdit(Id(step), first, second), new TrialEdit(Id(_steps[at + 1]), second, first)]);
     }
 
@@ -90,16 +94,16 @@ internal sealed partial class TrialSheet(SheetContext context, string html, stri
     {
         var message = MessageBlock().Match(html);
         if (message.Success)
-            yield return new PlantedError("message missing", _steps.FirstOrDefault(s => !s.Step.Messages.IsEmpty)?.Code.Plain ?? "", Plain(message.Value), "", [new TrialEdit("", message.Value, "")]);
+            yield return new PlantedError(ErrorKind.MessageMissing, _steps.FirstOrDefault(s => !s.Step.Messages.IsEmpty)?.Code.Plain ?? "", Plain(message.Value), "", [new TrialEdit("", message.Value, "")]);
     }
 
     private IEnumerable<PlantedError> OtherCopy()
     {
-        if (context.Plan.Sections is [_, .., var last])
-            yield return new PlantedError("page of another copy", last.Section.Heading?.Value ?? "", context.Identity.SetMark ?? "", otherMark, [], otherMark);
+        if (context is { Plan.Sections: [_, .., var last], Identity.SetMark: { } mark })
+            yield return new PlantedError(ErrorKind.PageOfAnotherCopy, last.Section.Heading?.Value ?? "", mark, TrialMark.Stray(mark), [], TrialMark.Stray(mark));
     }
 
-    private static PlantedError In(SheetStep step, string kind, string from, string to) =>
+    private static PlantedError In(SheetStep step, ErrorKind kind, string from, string to) =>
         new(kind, step.Code.Plain, Plain(from), Plain(to), [new TrialEdit(Id(step), from, to)]);
 
     private string Words(SheetStep step)

@@ -1,10 +1,11 @@
-using System.Collections.Immutable;
-using System.Net;
 using System.Text;
 using System.Text.RegularExpressions;
 using Witnessmark.Compiler;
 using Witnessmark.Harness;
-using Witnessmark.Records.Sheets;
+using Witnessmark.Language.Model;
+using Witnessmark.Language.Text;
+using Witnessmark.Records.Hashing;
+using Witnessmark.Records.Receiving;
 using Witnessmark.Rendering.Checklist;
 using Witnessmark.Rendering.Tests.Checklist;
 using Witnessmark.Rendering.Trial;
@@ -13,117 +14,79 @@ namespace Witnessmark.Rendering.Tests.Trial;
 
 public sealed partial class TrialKitTests
 {
-    private const string OtherMark = "X4P";
-
-    private static readonly string[] Kinds =
-    [
-        "box missing", "changed limit", "facing turned", "message missing", "page of another copy", "steps swapped",
-        "wrong count", "wrong device tag", "wrong torque", "wrong unit",
-    ];
-
-    public static TheoryData<string> EachKind => [.. Kinds];
-
-    [Fact]
-    public void Ten_errors_are_planted_in_the_demo() => Assert.Equal(Kinds, Errors(Demo.Plan()).Select(e => e.Kind).Order(StringComparer.Ordinal));
-
-    [Theory]
-    [MemberData(nameof(EachKind))]
-    public void An_error_is_on_the_sheet_and_nothing_else_differs(string kind)
-    {
-        var context = Context(Demo.Plan());
-        var error = TrialKit.Errors(context, OtherMark).Single(e => e.Kind == kind);
-        var clean = TrialKit.Sheet(context, [], Paper.A4);
-        var planted = TrialKit.Sheet(context, [error], Paper.A4);
-        Assert.NotEqual(clean, planted);
-        Assert.NotEqual(error.Was, error.Becomes);
-        if (error.StrayMark is not null)
-        {
-            // in the margins only: the words of the sheet are the same
-            Assert.Equal(Body(clean), Body(planted));
-            Assert.DoesNotContain(PageRules.Quote(OtherMark), clean, StringComparison.Ordinal);
-            Assert.Contains($"@top-right{{content:{PageRules.Quote(OtherMark)}", planted[planted.IndexOf("@page stray{", StringComparison.Ordinal)..], StringComparison.Ordinal);
-            return;
-        }
-        if (error.Edits is [var only])
-        {
-            // one place, and not more of it than is declared
-            var (was, becomes) = Difference(clean, planted);
-            Assert.True(was.Length <= only.From.Length && becomes.Length <= only.To.Length, $"{was} → {becomes}");
-            Assert.Equal(clean.Length - only.From.Length + only.To.Length, planted.Length);
-            Assert.Contains(error.Becomes, only.Step.Length == 0 ? "" : Text(Article(planted, only.Step)), StringComparison.Ordinal);
-            return;
-        }
-        // two steps that changed places: changed back, the true sheet
-        Assert.Equal(clean, error.Edits.Aggregate(planted, (html, e) => new TrialEdit(e.Step, e.To, e.From).In(html)));
-    }
-
-    [Fact]
-    public void All_ten_together_differ_by_the_sum_of_their_edits_and_no_two_stand_in_each_other()
-    {
-        var context = Context(Demo.Plan());
-        var errors = TrialKit.Errors(context, OtherMark);
-        var planted = Body(TrialKit.Sheet(context, errors, Paper.A4));
-        var expected = Body(TrialKit.Sheet(context, [], Paper.A4)).Length + errors.SelectMany(e => e.Edits).Sum(e => e.To.Length - e.From.Length);
-        Assert.Equal(expected, planted.Length);
-        Assert.All(errors.Where(e => e.Edits is [{ To.Length: > 0 }]), e => Assert.Contains(e.Becomes, Text(Article(planted, e.Edits[0].Step)), StringComparison.Ordinal));
-    }
-
-    [Fact]
-    public void The_errors_follow_the_procedure()
-    {
-        var library = Demo.Read(("wheel-end/wb-40.md", "- count: friction-disc = 9, steel-plate", "- count: friction-disc = 7, steel-plate"), ("machines/okr-34.yaml", "good: 4.92 to 5.08 mm", "good: 4.92 to 5.12 mm"));
-        var errors = Errors(Demo.Plan(library));
-        Assert.Equal(("of 7", "of 6"), errors.Where(e => e.Kind == "wrong count").Select(e => (e.Was, e.Becomes)).Single());
-        Assert.Equal(("4.92 to 5.12 mm", "4.92 to 5.21 mm"), errors.Where(e => e.Kind == "changed limit").Select(e => (e.Was, e.Becomes)).Single());
-    }
-
-    [Fact]
-    public void An_edit_that_finds_nothing_fails() =>
-        Assert.Throws<InvalidOperationException>(() => new TrialEdit("step-1", "no such text", "").In(Demo.Sheet()));
-
-    [Theory]
-    [InlineData("5.08", "5.80")]
-    [InlineData("140 N·m", "104 N·m")]
-    [InlineData("235", "253")]
-    [InlineData("77", "770")]
-    [InlineData("9", "90")]
-    public void Digits_change_places_as_a_tired_hand_writes_them(string was, string becomes) => Assert.Equal(becomes, TrialSheet.Swap(was));
-
     [Fact]
     public void The_kit_is_made_only_when_asked_for_and_keeps_its_key_apart()
     {
-        var bench = Pipeline.Check(Repo.Files(Repo.Path("procedures")));
-        Assert.DoesNotContain(Pipeline.Build(bench, "0.0.0"), f => f.Path.StartsWith("trial-kit/", StringComparison.Ordinal));
-        var kit = Pipeline.TrialKit(bench, "WB-40").Files.ToDictionary(f => f.Path, f => Encoding.UTF8.GetString(f.Bytes.Span));
-        Assert.Equal(["trial-kit/form.html", "trial-kit/index.html", "trial-kit/key.html", "trial-kit/sheet-a4.html", "trial-kit/sheet-letter.html"], kit.Keys.Order(StringComparer.Ordinal));
-        Assert.All(kit.Values, html => Assert.True(html.Contains("TRIAL: NOT FOR WORK", StringComparison.Ordinal) || html.Contains(PageRules.Quote("TRIAL: NOT FOR WORK"), StringComparison.Ordinal)));
-        Assert.Equal(10, Markup.Count(kit["trial-kit/key.html"], "<th scope=\"row\">"));
-        Assert.All(Kinds, k => Assert.DoesNotContain(k, kit["trial-kit/form.html"] + kit["trial-kit/index.html"] + kit["trial-kit/sheet-a4.html"], StringComparison.Ordinal));
-        Assert.NotNull(Pipeline.TrialKit(bench, "WB-60").Refusal);
-        Assert.NotNull(Pipeline.TrialKit(bench, "WB-99").Refusal);
+        Assert.DoesNotContain(Pipeline.Build(Bench, "0.0.0"), f => f.Path.StartsWith("trial-kit/", StringComparison.Ordinal));
+        Assert.Empty(Pipeline.TrialKit(Bench, new TrialOrder(null)).Files);
+        var kit = Kit(Bench, new TrialOrder("WB-40"));
+        Assert.Equal(
+            ["form", "form-es", "index", "index-es", "key", "key-es", "sheet-a4", "sheet-es-a4", "sheet-es-letter", "sheet-letter"],
+            kit.Keys.Select(k => k["trial-kit/".Length..^".html".Length]).Order(StringComparer.Ordinal));
+        foreach (var (name, html) in kit)
+        {
+            var words = Words.Of(name.Contains("-es", StringComparison.Ordinal) ? SheetLanguages.Spanish : SheetLanguages.English);
+            Assert.Contains($"<html lang=\"{words.Language}\">", html, StringComparison.Ordinal);
+            Assert.True(html.Contains(words.Trial, StringComparison.Ordinal) || html.Contains(PageRules.Quote(words.Trial), StringComparison.Ordinal), name);
+            // what was planted is on the key alone
+            var key = name.Contains("/key", StringComparison.Ordinal);
+            Assert.All(Enum.GetValues<ErrorKind>(), k => Assert.Equal(key, html.Contains(words.Planted(k), StringComparison.Ordinal)));
+            if (key)
+                Assert.Equal(10, Markup.Count(html, "<th scope=\"row\">"));
+        }
     }
 
-    private static SheetContext Context(SheetPlan plan) => new(plan, Demo.Issued, Words.English);
-
-    private static ImmutableArray<PlantedError> Errors(SheetPlan plan) => TrialKit.Errors(Context(plan), OtherMark);
-
-    private static string Body(string html) => html[html.IndexOf("<main>", StringComparison.Ordinal)..];
-
-    private static string Article(string html, string id) => Markup.Between(html, $"id=\"{id}\"", "</article>");
-
-    private static string Text(string html) => WebUtility.HtmlDecode(Blank().Replace(Tag().Replace(html, " "), " "));
-
-    /// <summary>What lies between the common beginning and the common end.</summary>
-    private static (string Was, string Becomes) Difference(string one, string other)
+    [Theory]
+    [InlineData("sheet-a4")]
+    [InlineData("sheet-es-letter")]
+    public void What_is_typed_from_a_trial_sheet_is_refused(string sheet)
     {
-        var start = one.Zip(other).TakeWhile(p => p.First == p.Second).Count();
-        var end = one[start..].Reverse().Zip(other[start..].Reverse()).TakeWhile(p => p.First == p.Second).Count();
-        return (one[start..^end], other[start..^end]);
+        var marks = TopMark().Matches(Kit(Bench, new TrialOrder("WB-40"))[$"trial-kit/{sheet}.html"]).Select(m => m.Groups[1].Value).ToList();
+        // of the sheet, and of its pages from another copy
+        Assert.Equal(2, marks.Distinct().Count());
+        var hash = ProcedureHash.Of(Bench.Library, Bench.Library.Procedure("WB-40")!).Short12;
+        var record = Repo.Read("tests", "Records.Tests", "Cases", "complete-natural-scatter.yaml").Replace("{hash}", hash, StringComparison.Ordinal);
+        foreach (var mark in marks)
+        {
+            var result = Pipeline.Receive(Bench, RawFile.Of("typed.yaml", Encoding.UTF8.GetBytes(record.Replace("{copy}", mark, StringComparison.Ordinal))));
+            Assert.Equal(ReceptionState.Refused, result.State);
+            Assert.StartsWith($"Set mark {mark} is that of a trial sheet", Assert.Single(result.Findings).Found, StringComparison.Ordinal);
+        }
     }
 
-    [GeneratedRegex("<[^>]*>")]
-    private static partial Regex Tag();
+    [Fact]
+    public void A_procedure_in_parts_is_tried_in_all_of_them_or_in_one()
+    {
+        var bench = Pipeline.Check(Repo.Files(Repo.Path("tests", "Reading.Tests", "Trial")));
+        string[] strip = ["form--strip", "key--strip", "sheet--strip-a4", "sheet--strip-letter"], assemble = ["form--assemble", "key--assemble", "sheet--assemble-a4", "sheet--assemble-letter"];
+        Assert.Equal(strip.Append("index").Order(StringComparer.Ordinal), Names(new TrialOrder("WB-40", "strip")));
+        Assert.Equal(strip.Concat(assemble).Append("index").Order(StringComparer.Ordinal), Names(new TrialOrder("WB-40")));
+        Assert.Equal("WB-40 has no part refill.", Pipeline.TrialKit(bench, new TrialOrder("WB-40", "refill")).Refusal!.What);
 
-    [GeneratedRegex(@"\s+")]
-    private static partial Regex Blank();
+        IEnumerable<string> Names(TrialOrder order) => Kit(bench, order).Keys.Select(k => k["trial-kit/".Length..^".html".Length]).Order(StringComparer.Ordinal);
+    }
+
+    [Fact]
+    public void Every_way_on_an_index_leads_to_a_file_of_the_kit()
+    {
+        var kit = Kit(Bench, new TrialOrder("WB-40"));
+        foreach (var (name, html) in kit.Where(k => k.Key.Contains("/index", StringComparison.Ordinal)))
+        {
+            var ways = Reference().Matches(html).Select(m => "trial-kit/" + m.Groups[1].Value).ToList();
+            Assert.Equal(5, ways.Count);
+            Assert.All(ways, w => Assert.Contains(w, kit.Keys));
+            Assert.DoesNotContain(name, ways);
+        }
+    }
+
+    private static Bench Bench { get; } = Pipeline.Check(Repo.Files(Repo.Path("procedures")));
+
+    private static Dictionary<string, string> Kit(Bench bench, TrialOrder order) =>
+        Pipeline.TrialKit(bench, order).Files.ToDictionary(f => f.Path, f => Encoding.UTF8.GetString(f.Bytes.Span));
+
+    [GeneratedRegex("@top-right\\{content:\"(\\w{3})\"")]
+    private static partial Regex TopMark();
+
+    [GeneratedRegex("href=\"([^\"]*)\"")]
+    private static partial Regex Reference();
 }

@@ -12,6 +12,17 @@ public sealed class CopyMarkWrong : IReason
     public static void Check(Held held, FindingList findings)
     {
         var s = held.SignOff;
+        // of whatever version: no work is done from such a sheet
+        if (s.Copy is { } trial && TrialMark.IsOne(Of(trial)))
+        {
+            findings.Add(
+                Info,
+                trial.At,
+                $"Set mark {trial.Value} is that of a trial sheet, which has errors planted in it. No copy was ever issued with it.",
+                "A trial sheet is wrong on purpose: a count, a limit, a torque. What was done by it was not done by the procedure.",
+                "Was the machine worked on from that sheet? Keep it tagged, and do every step again from an issued copy. If only the wrong paper was typed, type the copy that was worked from into its own blank.");
+            return;
+        }
         // missing ones are head-missing's; with another hash there is no right mark
         if (held.Hash is not { } hash || s.Hash is not { } typed || !hash.IsBegunBy(typed.Value) || s.Copy is not { } copy)
             return;
