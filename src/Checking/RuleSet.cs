@@ -6,6 +6,7 @@ using Witnessmark.Checking.Rules.Messages;
 using Witnessmark.Checking.Rules.People;
 using Witnessmark.Checking.Rules.Readings;
 using Witnessmark.Checking.Rules.Release;
+using Witnessmark.Checking.Rules.Shims;
 using Witnessmark.Checking.Rules.Stack;
 using Witnessmark.Checking.Rules.Steps;
 using Witnessmark.Checking.Rules.Tools;
@@ -108,6 +109,11 @@ public static class RuleSet
         Rule.OfSheet<StackTwoAlike>(),
         Rule.OfSheet<StackWearPastSeal>(),
         Rule.OfSheet<WornAtAboveNew>(),
+        // shims
+        Rule.OfSheet<ShimDirectionMissing>(),
+        Rule.OfSheet<ShimTargetOutside>(),
+        Rule.OfSheet<ShimWindowBelowStep>(),
+        Rule.OfSheet<ShimsOutOfReach>(),
         // readings
         Rule.OfMeasuring<AcceptedKindDiffers>(),
         Rule.OfMeasuring<AcceptedStackUnknown>(),

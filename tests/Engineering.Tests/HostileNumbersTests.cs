@@ -3,6 +3,7 @@ using CsCheck;
 using Witnessmark.Engineering.Fasteners;
 using Witnessmark.Engineering.Formulas;
 using Witnessmark.Engineering.Measuring;
+using Witnessmark.Engineering.Shims;
 using Witnessmark.Engineering.Stacks;
 using Witnessmark.Engineering.Tightening;
 using Witnessmark.Language.Model;
@@ -82,6 +83,19 @@ public class HostileNumbersTests
                 var judged = Judgement.Of(Judged("sum", "part", "low: below 1 mm", "high: from 1 mm"), [pair, [c]]);
                 var worked = formula.Evaluate(name => Measured.Of(name == "a" ? a : name == "b" ? b : c), c);
                 return worked.Ok != (worked.Fault is not null) && judged is null or { Values.Length: 1 };
+            },
+            iter: 20_000);
+
+    [Fact]
+    public void No_shim_size_play_or_old_pack_brings_the_choice_down() =>
+        Gen.Select(Any, Any, Length, Length, Length, Any).Sample(
+            (size, other, low, high, target, old) =>
+            {
+                if (ShimStock.Of([size, other], 3) is not { } stock)
+                    return true;
+                var setting = new ShimSetting(stock, true, QuantityRange.Between(low, high), target);
+                _ = ShimTable.Of(setting, old, QuantityRange.Between(low, high));
+                return setting.Choose(old, low) is null or { Wanted.Line.Length: > 0 };
             },
             iter: 20_000);
 

@@ -51,6 +51,8 @@ public sealed record Scope : Keeper
 
     public PartStack? Stack(string name) => Machine?.Stacks.Find(name);
 
+    public ShimItem? Shims(string name) => Machine?.Shims.Find(name);
+
     public ReadingItem? Reading(string name) => Procedure.Readings.Find(name) ?? Machine?.Readings.Find(name);
 
     public WorkedValue? Value(string name) => Procedure.Values.Find(name) ?? Machine?.Values.Find(name);

@@ -24,6 +24,7 @@ public sealed record Machine(SourceText Source, Located<string> Id, DataNode Nod
     public Items<FastenerGroup> Fasteners { get; init; } = Items<FastenerGroup>.None;
     public Items<PartKind> Parts { get; init; } = Items<PartKind>.None;
     public Items<PartStack> Stacks { get; init; } = Items<PartStack>.None;
+    public Items<ShimItem> Shims { get; init; } = Items<ShimItem>.None;
     public Items<FluidSpace> Spaces { get; init; } = Items<FluidSpace>.None;
     public Items<ReadingItem> Readings { get; init; } = Items<ReadingItem>.None;
     public Items<WorkedValue> Values { get; init; } = Items<WorkedValue>.None;

@@ -10,7 +10,7 @@ namespace Witnessmark.Reading.Data;
 internal sealed partial class Fields
 {
     /// <summary>Sizes that may be nothing at all. Elsewhere a rule would find nothing to reckon with, and be silent.</summary>
-    private static readonly ImmutableArray<string> MayBeZero = ["angle", "margin", "extension", "hours", "settle"];
+    private static readonly ImmutableArray<string> MayBeZero = ["angle", "margin", "extension", "hours", "settle", "target"];
 
     public Located<Quantity>? Quantity(string key, string example, params ImmutableArray<string> kinds) =>
         Sized(key, example, Read(key, example, QuantityReader.Quantity, q => q.Unit, kinds), q => q.Number);

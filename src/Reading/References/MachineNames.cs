@@ -14,6 +14,7 @@ internal static class MachineNames
         .. machine.Parts.Select(p => Declared.Of(NameKind.Part, p.Id, "fitted", "removed")),
         .. machine.Fasteners.Select(Group),
         .. machine.Stacks.Select(s => Declared.Of(NameKind.Stack, s.Id, "as-found", "out", "complete", "verified")),
+        .. machine.Shims.Select(s => Declared.Of(NameKind.Shims, s.Id, "fitted", "removed")),
         .. machine.Devices.SelectMany(Device),
         .. machine.Spaces.Select(s => Declared.Of(NameKind.Space, s.Id, "full", "drained")),
         .. machine.Readings.Select(Reading),

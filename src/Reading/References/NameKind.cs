@@ -32,12 +32,13 @@ internal enum NameKind
     Procedure = 1 << 22,
     Machine = 1 << 23,
     ToolList = 1 << 24,
+    Shims = 1 << 25,
 
     /// <summary>What a condition can ask about.</summary>
-    HasState = Part | Fasteners | Stack | Device | Container | Space | Reading | Value | Test | State | Decision | Opening,
+    HasState = Part | Fasteners | Stack | Device | Container | Space | Reading | Value | Test | State | Decision | Opening | Shims,
 
     /// <summary>What can be taken off and put on.</summary>
-    Handled = Part | Fasteners | Stack,
+    Handled = Part | Fasteners | Stack | Shims,
 
     /// <summary>What goes in for the work and comes out again.</summary>
     Placed = Device | Container,
@@ -76,6 +77,7 @@ internal static class NameKinds
         NameKind.Tally => "something that is counted",
         NameKind.Procedure => "a procedure",
         NameKind.Machine => "a machine",
+        NameKind.Shims => "a pack of shims",
         _ => "a tool list",
     };
 }

@@ -32,6 +32,7 @@ internal static class MachineSheet
             Fasteners = FastenerReader.Fasteners(sheet),
             Parts = PartReader.Parts(sheet),
             Stacks = StackReader.Stacks(sheet),
+            Shims = ShimReader.Shims(sheet),
             Spaces = LoadsAndSpaces.Spaces(sheet),
             Readings = MeasuringReader.Readings(sheet),
             Values = MeasuringReader.Values(sheet),

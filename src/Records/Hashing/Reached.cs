@@ -39,6 +39,7 @@ internal static class Reached
             ("fasteners", scope.Fasteners(name)),
             ("part", scope.Part(name)),
             ("stack", scope.Stack(name)),
+            ("shims", scope.Shims(name)),
             ("reading", scope.Reading(name)),
             ("value", scope.Value(name)),
             ("test", scope.Test(name)),

@@ -13,6 +13,7 @@ public sealed partial record Words
     // stack, shims
     public string Clearance => Say("clearance", "holgura");
     public string ShimPack => Say("Shims of one pack", "Suplementos de un paquete");
+    public string PackAsBuilt => Say("Pack as built, from the sizes in stock", "Paquete de fábrica, con los espesores en existencia");
 
     // wrench
     public string OffTheScale => Say("off the scale", "fuera de la escala");

@@ -28,6 +28,15 @@ public sealed class NumberWithoutBasis : ISheetRule
             else if (stack is { SealOverrun: { } overrun, Basis: null })
                 Report(stack.Id, $"seal overrun of {overrun.Value}", overrun.At, findings);
         }
+        Shims(machine, findings);
+    }
+
+    private static void Shims(Machine machine, FindingList findings)
+    {
+        foreach (var shims in machine.Shims)
+            // no play, or it says where it comes from
+            if (shims is { Play: { } play, Basis: null })
+                Report(shims.Id, $"play of {play.Value}", play.At, findings);
     }
 
     private static void Report(Located<string> id, string number, Location at, FindingList findings) => findings.Add(
