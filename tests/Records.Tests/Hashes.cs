@@ -34,6 +34,7 @@ public sealed class Hashes
         { "an item that it does not use", Tools, "paint-pen: {kind: marking}", "paint-pen: {kind: writing}" },
         { "a lock that no step names", Sheet, "  support:\n", "  bed:\n    values: [down, up]\n  support:\n" },
         { "a limit of the house", Root, "lift-by-hand: 23 kg", "lift-by-hand: 20 kg" },
+        { "shims that no step handles", Sheet, "most: 5   ", "most: 6   " },
         { "a person", Root, "  RK: {role: independent mechanic}", "  RK: {role: independent mechanic}\n  SB: {role: mechanic}" },
     };
 
@@ -75,6 +76,15 @@ public sealed class Hashes
     [MemberData(nameof(Changes))]
     public void Another_meaning_changes_the_hash(string what, string path, string text, string by) =>
         Assert.True(Today != HashOf(Demo.With(path, text, by)), $"{what} did not change the hash");
+
+    [Fact]
+    public void Shims_that_a_step_fits_are_hashed_with_it()
+    {
+        (string, Func<string, string>) fit = (Stack, t => t.Replace("    - fit: brake-stack\n", "    - fit: brake-stack, hub-shims\n", StringComparison.Ordinal));
+        (string, Func<string, string>) other = (Sheet, t => t.Replace("0.13 mm, 0.25 mm", "0.14 mm, 0.25 mm", StringComparison.Ordinal));
+        Assert.Equal(Today, HashOf(Demo.Changed([other])));
+        Assert.NotEqual(HashOf(Demo.Changed([fit])), HashOf(Demo.Changed([fit, other])));
+    }
 
     [Fact]
     public void Line_ends_of_another_system_keep_the_hash()

@@ -16,7 +16,7 @@ internal static class MachineSheet
         var sheet = new Fields(map, "the data sheet", findings);
         if (sheet.Id(Key, "okr-34") is not { } id)
             return null;
-        var machine = new Machine(source, id, map)
+        var machine = Measured(new Machine(source, id, map)
         {
             Title = sheet.Text("title", "OKR-34 articulated hauler"),
             Basis = sheet.Text("basis", "OKR-34 data sheet 7 rev C"),
@@ -32,14 +32,18 @@ internal static class MachineSheet
             Fasteners = FastenerReader.Fasteners(sheet),
             Parts = PartReader.Parts(sheet),
             Stacks = StackReader.Stacks(sheet),
-            Shims = ShimReader.Shims(sheet),
             Spaces = LoadsAndSpaces.Spaces(sheet),
-            Readings = MeasuringReader.Readings(sheet),
-            Values = MeasuringReader.Values(sheet),
-            Tests = TestReader.Tests(sheet),
             Loads = LoadsAndSpaces.Loads(sheet),
-        };
+        }, sheet);
         sheet.Done();
         return machine;
     }
+
+    private static Machine Measured(Machine machine, Fields sheet) => machine with
+    {
+        Shims = ShimReader.Shims(sheet),
+        Readings = MeasuringReader.Readings(sheet),
+        Values = MeasuringReader.Values(sheet),
+        Tests = TestReader.Tests(sheet),
+    };
 }

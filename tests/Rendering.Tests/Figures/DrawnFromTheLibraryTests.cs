@@ -1,3 +1,5 @@
+using System.Text.RegularExpressions;
+
 namespace Witnessmark.Rendering.Tests.Figures;
 
 /// <summary>What a page draws is what the data sheet says.</summary>
@@ -68,6 +70,31 @@ public sealed class DrawnFromTheLibraryTests
         Assert.Contains("330 mm", Texts("bolts-no-1", SiteDrawings.Page(Okr34)));
         Assert.Contains("not to scale", Texts("bolts-16-6", SiteDrawings.Page(Wb40, without)));
     }
+
+    [Fact]
+    public void Shims_are_drawn_as_the_pack_of_the_data_sheet_from_the_sizes_in_stock() =>
+        Assert.Equal(["1.85 mm", "S1 0.75 mm", "S2 0.75 mm", "S3 0.25 mm", "S4 0.10 mm", "0.75 + 0.75 + 0.25 + 0.10 = 1.85 mm"], Texts("shims-no-1", SiteDrawings.Page(Okr34)));
+
+    [Theory]
+    [InlineData("as-built: 1.85 mm", "as-built: 1.84 mm")]
+    [InlineData("    as-built: 1.85 mm\n", "")]
+    [InlineData("    thicker-is: looser\n", "")]
+    public void A_pack_that_the_stock_does_not_make_is_not_drawn(string from, string to) =>
+        Assert.DoesNotContain("shims-no-1", SiteDrawings.Of(SiteDrawings.Page(Okr34, (Sheet, from, to))).Keys);
+
+    [Theory]
+    [InlineData("0.27 to 0.33", "1.63", "2 × 0.75 + 1 × 0.13", "0.05 to 0.11")]
+    [InlineData("0.05 to 0.15", "1.85", "as it was", "0.05 to 0.15")]
+    public void A_mechanic_finds_his_row(params string[] cells) =>
+        Assert.Contains(string.Join('|', cells), Rows(SiteDrawings.Page(Okr34)));
+
+    [Fact]
+    public void A_play_without_a_pack_says_what_lies_next_to_it() =>
+        Assert.Contains("0.01|none: 1.89 to 1.99 mm is needed; up to 4 pieces make 1.88 or 2.00 mm", Rows(SiteDrawings.Page(Okr34, (Sheet, "most: 5   ", "most: 4   "))));
+
+    /// <summary>Cells of every row of every table, with | between them.</summary>
+    private static List<string> Rows(string page) =>
+        [.. Regex.Matches(page, "<tr[^>]*>(.*?)</tr>").Select(r => string.Join('|', Regex.Matches(r.Groups[1].Value, "<t[hd][^>]*>(.*?)</t[hd]>").Select(c => c.Groups[1].Value.Replace('\u00A0', ' '))))];
 
     private static List<string> Texts(string name, string page) => [.. SiteDrawings.Of(page)[name].Texts.Select(t => t.What.Replace('\u00A0', ' '))];
 }
