@@ -23,7 +23,10 @@ internal static class Issuing
         var wording = SheetWording.In(order.Language, bench, procedure);
         var plan = SheetPlanner.Plan(library.ScopeOf(procedure), order.Part);
         var hash = ProcedureHash.Of(library, procedure);
-        var copy = new CopyIdentity(hash, order.Unit, order.Serial, order.Place, At(order), order.IssuedBy);
+        var copy = new CopyIdentity(hash, order.Unit, order.Serial, order.Place, At(order), order.IssuedBy)
+        {
+            Words = wording.Hash is { } translated ? CopyWords.Of(wording.Words.Language, translated) : null,
+        };
         var identity = new SheetIdentity(
             procedure.Id.Value, procedure.Version!.Value.Value, hash.Hex, copy.Mark, order.Unit, order.Serial, order.Place, Printed(order), SheetIdentity.OwnTemplateHash)
         {
@@ -41,7 +44,7 @@ internal static class Issuing
         };
     }
 
-    // the blank is the same in every language: what was given to hand is on the sheet
+    // what the blank asks for is the same in every language
     private static IEnumerable<OutputFile> Pages(string name, SheetWording wording, SheetIdentity identity, IssueOrder order)
     {
         var plan = SheetPlanner.Plan(wording.Scope, order.Part);

@@ -91,14 +91,18 @@ internal sealed partial class Session : IDisposable
         File.WriteAllText(path, text.Replace(from, to, StringComparison.Ordinal));
     }
 
-    /// <summary>Types a case of Records.Tests into the blank that was issued here: hash and set mark stay those of the blank.</summary>
+    /// <summary>Types a case of Records.Tests into the blank that was issued here: hash, words and set mark stay those of the blank.</summary>
     private void FillIn(string folder, string name)
     {
         var blank = Directory.GetFiles(Path.Combine(_folder, folder), "*.yaml").Single();
         var text = File.ReadAllText(Repo.Path("tests", "Records.Tests", "Cases", name));
         foreach (var key in new[] { "hash", "copy", "issued" })
-            text = Regex.Replace(text, $"(?m)^{key}: .*$", Regex.Match(File.ReadAllText(blank), $"(?m)^{key}: .*$").Value);
+            text = Regex.Replace(text, $"(?m)^{key}: .*$", Line(key).TrimEnd('\n'));
+        // a translated copy has one line more
+        text = text.Replace("copy: ", $"{Line("words")}copy: ", StringComparison.Ordinal);
         File.WriteAllText(Path.Combine(_folder, "sign-off.yaml"), text);
+
+        string Line(string key) => Regex.Match(File.ReadAllText(blank), $"(?m)^{key}: .*\n").Value;
     }
 
     private static void Copy(string from, string to)

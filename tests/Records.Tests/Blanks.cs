@@ -32,6 +32,22 @@ public sealed class Blanks
         Assert.Equal(SheetEntries.Of(Demo.Plan).Select(e => e.Step.Code.ToString()), signOff.Entries.Select(e => e.Step.Value));
     }
 
+    [Fact]
+    public void The_blank_of_a_translated_copy_names_its_words_and_asks_for_the_same()
+    {
+        var copy = Demo.Copy with { Words = Demo.Words(Demo.Library) };
+        var blank = BlankSignOff.Write(Demo.Plan, copy);
+        Assert.NotEqual(Demo.Copy.Mark, copy.Mark);
+        Assert.Equal(Blank.Replace($"copy: {Demo.Copy.Mark}", $"words: {copy.Words}\ncopy: {copy.Mark}", StringComparison.Ordinal), blank);
+        // whoever takes the line out has a blank that fits no copy
+        var without = blank.Replace($"words: {copy.Words}\n", "", StringComparison.Ordinal);
+        Assert.Equal(["copy-mark-wrong"], Reasons(without));
+        Assert.DoesNotContain("copy-mark-wrong", Reasons(blank));
+
+        static IEnumerable<string> Reasons(string text) =>
+            Reception.Hold(Demo.Read("records/blank.yaml", text), Demo.Library, []).Findings.Select(f => f.Rule.Name).Where(n => n is "copy-mark-wrong" or "words-unknown");
+    }
+
     [Theory]
     [InlineData("NO")]
     [InlineData("off")]

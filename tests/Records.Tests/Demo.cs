@@ -51,17 +51,22 @@ internal static class Demo
     }
 
     /// <summary>
-    /// A typed sign-off. <c>{hash}</c> and <c>{copy}</c> stand for what is printed today: both change whenever a word of the demo does.
+    /// A typed sign-off. <c>{hash}</c>, <c>{copy}</c> and <c>{words}</c> stand for what is printed today: they change whenever a word of the demo does.
     /// The mark fits the head as it is typed, unless the case writes one of its own.
     /// </summary>
     public static SignOff Read(string path, string content, Library? library = null)
     {
         var hash = library is null ? Hash : ProcedureHash.Of(library, library.Procedure("WB-40")!);
         var filled = content.Replace("{hash}", hash.Short12, StringComparison.Ordinal);
+        filled = filled.Replace("{words}", Words(library ?? Library).ToString(), StringComparison.Ordinal);
         var head = Parse(path, filled.Replace("{copy}", "none", StringComparison.Ordinal));
-        var mark = SetMark.Of(hash.Hex, Text(head.Unit), Text(head.Serial), Text(head.Place), Text(head.Issued), Text(head.IssuedBy));
+        var mark = SetMark.Of(hash.Hex, Text(head.Unit), Text(head.Serial), Text(head.Place), Text(head.Issued), Text(head.IssuedBy), head.Words is { } words ? CopyWords.Read(words.Value) : null);
         return Parse(path, filled.Replace("{copy}", mark, StringComparison.Ordinal));
     }
+
+    /// <summary>In which the demo is printed in Spanish.</summary>
+    public static CopyWords Words(Library library) =>
+        CopyWords.Of(SheetLanguages.Spanish, WordsHash.Of(SheetTranslations.Of(library.ScopeOf(library.Procedure("WB-40")!), SheetLanguages.Spanish)).Hex);
 
     private static string Text(Located<string>? text) => text?.Value ?? "";
 

@@ -76,7 +76,8 @@ public sealed class Receptions
     private static string Seen(ReceptionResult result)
     {
         // the day's hash and mark are not approved text
-        var text = string.Concat(result.Findings.Select(new FindingText("", Ink.None).Long)).Replace(Demo.Hash.Short12, "{hash}", StringComparison.Ordinal);
+        var text = string.Concat(result.Findings.Select(new FindingText("", Ink.None).Long)).Replace(Demo.Hash.Short12, "{hash}", StringComparison.Ordinal)
+            .Replace(Demo.Words(Demo.Library).ToString(), "{words}", StringComparison.Ordinal);
         return text + ReceptionText.Verdict(result) + "\n";
     }
 }

@@ -37,6 +37,24 @@ public sealed class SetMarks
     }
 
     [Fact]
+    public void Two_copies_of_one_second_never_share_a_mark_when_one_is_translated()
+    {
+        for (var i = 0; i < 20_000; i++)
+            Assert.NotEqual(
+                SetMark.Of(Copy[0], $"{i}", Copy[2], Copy[3], Copy[4], Copy[5]),
+                SetMark.Of(Copy[0], $"{i}", Copy[2], Copy[3], Copy[4], Copy[5], CopyWords.Of("es", "6a89fcb99bc8")));
+    }
+
+    [Fact]
+    public void Other_words_or_another_language_give_another_mark()
+    {
+        var marks = new[] { "es 6A89 FCB9 9BC8", "es 6A89 FCB9 9BC9", "en 6A89 FCB9 9BC8" }.Select(w => SetMark.Of(Copy[0], Copy[1], Copy[2], Copy[3], Copy[4], Copy[5], CopyWords.Read(w)));
+        Assert.Equal(3, marks.Distinct().Count());
+        // how they are typed does not count
+        Assert.Equal(CopyWords.Read("es 6A89 FCB9 9BC8"), CopyWords.Read(" ES 6a89fcb9  9bc8 "));
+    }
+
+    [Fact]
     public void No_copy_has_the_mark_of_a_trial_sheet_and_no_page_of_one_has_the_mark_of_another()
     {
         Assert.DoesNotContain(TrialMark.First, SetMark.Alphabet);

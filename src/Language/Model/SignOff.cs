@@ -16,6 +16,9 @@ public sealed record SignOff(SourceText Source, DataNode Node)
     /// <summary>As printed: hexadecimal in groups of four; at least twelve digits.</summary>
     public Located<string>? Hash { get; init; }
 
+    /// <summary>Language and hash of the words of a translated copy: <c>es 6A89 FCB9 9BC8</c>; null in the original's own words.</summary>
+    public Located<string>? Words { get; init; }
+
     /// <summary>Set mark of the copy.</summary>
     public Located<string>? Copy { get; init; }
 

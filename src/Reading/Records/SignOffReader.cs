@@ -38,6 +38,7 @@ public static class SignOffReader
             Part = record.Text("part", "strip"),
             Version = record.Text("version", "2.1.0"),
             Hash = record.Text("hash", "3f9a c21b 77de"),
+            Words = record.Text("words", "es 6A89 FCB9 9BC8"),
             Copy = record.Text("copy", "K7M"),
             Issued = record.Text("issued", "2031-06-11T06:40+02:00"),
             IssuedBy = record.Text("issued-by", "RK"),

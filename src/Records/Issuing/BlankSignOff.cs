@@ -31,6 +31,7 @@ public static class BlankSignOff
     {
         var procedure = plan.Procedure;
         var part = plan.Part.Name is { } name ? $"part: {YamlScalar.Of(name.Value)}\n" : "";
+        var words = copy.Words is { } translated ? $"words: {YamlScalar.Of(translated.ToString())}\n" : "";
         blank.Append(CultureInfo.InvariantCulture, $"""
             # Sign-off of {procedure.Id} {procedure.Version}, {OneLine(procedure.Title?.Value ?? "")}
             # Type what stands on the paper, numbers with their unit. What is empty there stays empty here.
@@ -38,7 +39,7 @@ public static class BlankSignOff
             procedure: {YamlScalar.Of(procedure.Id.Value)}
             {part}version: {YamlScalar.Of(procedure.Version?.Value ?? "")}
             hash: {YamlScalar.Of(copy.Hash.Short12)}
-            copy: {YamlScalar.Of(copy.Mark)}
+            {words}copy: {YamlScalar.Of(copy.Mark)}
             issued: {YamlScalar.Of(copy.IssuedAt)}
             issued-by: {YamlScalar.Of(copy.IssuedBy)}
             machine:

@@ -6,5 +6,8 @@ namespace Witnessmark.Records.Issuing;
 /// <param name="IssuedAt">With its offset: <c>2031-06-11T06:40:00+02:00</c>.</param>
 public sealed record CopyIdentity(ProcedureHash Hash, string Unit, string Serial, string Place, string IssuedAt, string IssuedBy)
 {
-    public string Mark => SetMark.Of(Hash.Hex, Unit, Serial, Place, IssuedAt, IssuedBy);
+    /// <summary>Null in the original's own words.</summary>
+    public CopyWords? Words { get; init; }
+
+    public string Mark => SetMark.Of(Hash.Hex, Unit, Serial, Place, IssuedAt, IssuedBy, Words);
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
 using Witnessmark.Records.Hashing;
+using Witnessmark.Records.Issuing;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Receiving;
@@ -16,6 +17,9 @@ public sealed record ReleasedHash(string Procedure, string Version, string Hex);
 public sealed record Held(SignOff SignOff, Library Library, SheetPlan? Plan, ProcedureHash? Hash, ImmutableArray<ReleasedHash> Released)
 {
     public Procedure? Procedure => Plan?.Procedure;
+
+    /// <summary>In which words the copy was; null in the original's own. Records from before they were written down have none either.</summary>
+    public CopyWords? Words => SignOff.Words is { } typed && !Typed.IsEmpty(SignOff.Words) ? CopyWords.Read(typed.Value) : null;
 
     /// <summary>What must be there, in printed order.</summary>
     public ImmutableArray<SheetEntry> Asked { get; } = Plan is null ? [] : SheetEntries.Of(Plan);

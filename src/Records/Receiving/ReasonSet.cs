@@ -13,6 +13,7 @@ public static class ReasonSet
         Reason.Of<HashUnknown>(),
         Reason.Of<VersionDiffers>(),
         Reason.Of<CopyMarkWrong>(),
+        Reason.Of<WordsUnknown>(),
         Reason.Of<SerialNotCovered>(),
         Reason.Of<PlaceNotCovered>(),
         Reason.Of<HeadMissing>(),

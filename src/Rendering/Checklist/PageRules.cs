@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using Witnessmark.Engineering.Printing;
 using Witnessmark.Records.Hashing;
+using Witnessmark.Records.Issuing;
 using Witnessmark.Rendering.Figures;
 
 namespace Witnessmark.Rendering.Checklist;
@@ -88,9 +89,9 @@ internal static class PageRules
         yield return $"{words.SheetsDisagree} {printed}{words.Forms} {ShortHash.Of(context.Identity.TemplateHash)}{Wording(context)}";
     }
 
-    // who signs a translated sheet has read these words; the mark stays on one line
+    // who signs a translated sheet has read these words; as in the blank, and on one line
     private static string Wording(SheetContext context) =>
-        context.Identity.WordsHash is { } hash ? $" · {context.Words.Wording} {ShortHash.Of(hash)}".Replace(' ', '\u00A0').Replace("\u00A0·\u00A0", " · ", StringComparison.Ordinal) : "";
+        context.Identity.WordsHash is { } hash ? $" · {context.Words.Wording} {CopyWords.Of(context.Words.Language, hash)}".Replace(' ', '\u00A0').Replace("\u00A0·\u00A0", " · ", StringComparison.Ordinal) : "";
 
     public static string Code(SheetContext context) => Qr.Draw("code", context.Identity.CodeText, SizeOfCode(context));
 

@@ -52,7 +52,7 @@ internal static class MarginRules
         var copy = id.SetMark is null ? $"{words.Specimen}, {words.NotIssued}" : $"{words.Copy} {id.SetMark}";
         var help = print.Plan.Scope.Library.Workshop.Help is { } h ? $"{words.Help}: {print.Plan.Scope.Library.Tongue.Text(h.Value)}" : "";
         var printed = id.PrintedAt.Length > 0 ? $"{words.Printed} {id.PrintedAt} · " : "";
-        return $"{id.Procedure} {id.Version} · {ShortHash.Of(id.Hash)} · {copy} · {counter} {help} {words.StandingNotice} {words.SheetsDisagree} {printed}{words.Forms} {ShortHash.Of(id.TemplateHash)}{(id.WordsHash is { } wording ? $" · {words.Wording} {ShortHash.Of(wording)}" : "")}";
+        return $"{id.Procedure} {id.Version} · {ShortHash.Of(id.Hash)} · {copy} · {counter} {help} {words.StandingNotice} {words.SheetsDisagree} {printed}{words.Forms} {ShortHash.Of(id.TemplateHash)}{(id.WordsHash is { } wording ? $" · {words.Wording} {words.Language} {ShortHash.Of(wording)}" : "")}";
     }
 
     private static string? Read(PrintedPage page)

@@ -24,19 +24,27 @@ public sealed class CopyMarkWrong : IReason
             return;
         }
         // missing ones are head-missing's; with another hash there is no right mark
-        if (held.Hash is not { } hash || s.Hash is not { } typed || !hash.IsBegunBy(typed.Value) || s.Copy is not { } copy)
+        if (Right(held) is not { } right || s is not { Copy: { } copy, Unit: { } unit, Serial: { } serial, Place: { } place, Issued: { } issued, IssuedBy: { } by })
             return;
-        if (s is not { Unit: { } unit, Serial: { } serial, Place: { } place, Issued: { } issued, IssuedBy: { } by })
+        // the mark that the head gives
+        if (Of(copy) == right)
             return;
-        if (Of(copy) == SetMark.Of(hash.Hex, unit.Value, serial.Value, place.Value, issued.Value, by.Value))
-            return;
+        var words = held.Words is { } translated ? $", in the words {translated}" : "";
         findings.Add(
             Info,
             copy.At,
-            $"Set mark {copy.Value} does not belong to unit {unit.Value}, serial {serial.Value}, {place.Value}, issued {issued.Value} by {by.Value}.",
+            $"Set mark {copy.Value} does not belong to unit {unit.Value}, serial {serial.Value}, {place.Value}, issued {issued.Value} by {by.Value}{words}.",
             "Either the readings of one wheel end were typed into the blank of another, or a line of the head was changed by hand.",
             "Compare the mark in the corner of the paper with this one, then the head, line by line. Type it again in the blank that was made with this paper.");
     }
+
+    /// <summary>Whether the mark is there and is the one that the head gives.</summary>
+    public static bool Fits(Held held) => held.SignOff.Copy is { } copy && Of(copy) == Right(held);
+
+    private static string? Right(Held held) =>
+        held is { Hash: { } hash, SignOff: { Hash: { } typed, Unit: { } unit, Serial: { } serial, Place: { } place, Issued: { } issued, IssuedBy: { } by } } && hash.IsBegunBy(typed.Value)
+            ? SetMark.Of(hash.Hex, unit.Value, serial.Value, place.Value, issued.Value, by.Value, held.Words)
+            : null;
 
     private static string Of(Located<string> mark) => mark.Value.Trim().ToUpperInvariant();
 }
