@@ -50,9 +50,11 @@ public static class RuleSet
         Rule.Of<WeakerMessageFirst>(),
         Rule.Of<WorkInMessage>(),
         // contract
+        Rule.Of<HandOverUnsafe>(),
         Rule.Of<LandWithoutLift>(),
         Rule.Of<LoadLeftHanging>(),
         Rule.Of<PromiseWithoutWork>(),
+        Rule.OfSheet<SafeStopUnsaid>(),
         // counts
         Rule.Of<AmountOver>(),
         Rule.Of<AmountTotalWrong>(),

@@ -9,11 +9,12 @@ public sealed class ReferenceTests
     {
         ["Language"] = [],
         ["Engineering"] = ["Language"],
+        ["Proof"] = ["Language"],
         ["Reading"] = ["Language"],
-        ["Checking"] = ["Language", "Engineering"],
-        ["Records"] = ["Language", "Engineering"],
-        ["Rendering"] = ["Language", "Engineering", "Records"],
-        ["Compiler"] = ["Language", "Engineering", "Reading", "Checking", "Records", "Rendering"],
+        ["Checking"] = ["Language", "Engineering", "Proof"],
+        ["Records"] = ["Language", "Engineering", "Proof"],
+        ["Rendering"] = ["Language", "Engineering", "Proof", "Records"],
+        ["Compiler"] = ["Language", "Engineering", "Proof", "Reading", "Checking", "Records", "Rendering"],
         ["Press"] = ["Rendering"],
         ["Cli"] = ["Compiler", "Press"],
     };

@@ -63,6 +63,7 @@ public sealed class Hashes
         { "words of a call", Root, "next is ___", "now comes ___" },
         { "a hazard", Sheet, "if-ignored: could\n    zone: brake-face", "if-ignored: will\n    zone: brake-face" },
         { "a zone that a hazard names", Sheet, "2 m around it", "3 m around it" },
+        { "what must not be so at a stop", Sheet, "never: safe stop, brake-cavity = open", "never: safe stop, backing-ring is not fitted" },
         { "a bundle of conditions", Sheet, "    - wheel-chocks = placed\n", "" },
         { "the order of a stack", Sheet, "      - end-plate, faced side to piston\n      - friction-disc\n", "      - friction-disc\n      - end-plate, faced side to piston\n" },
     };

@@ -70,6 +70,9 @@ public sealed record NamedCondition(Located<string> Id, DataNode Node, Immutable
 public sealed record Interlock(Located<string> Id, DataNode Node) : IItem
 {
     public Located<string>? Never { get; init; }
+
+    /// <summary>What <see cref="Never"/> says; null when it cannot be read.</summary>
+    public Condition? NeverWhen { get; init; }
     public Located<string>? Before { get; init; }
     public Located<string>? When { get; init; }
     public Located<string>? Requires { get; init; }

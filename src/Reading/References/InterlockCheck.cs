@@ -14,7 +14,8 @@ internal sealed partial class InterlockCheck(NameCheck names, ConditionCheck con
 {
     public void Check(Interlock interlock)
     {
-        Condition(interlock.Never);
+        if (interlock.NeverWhen is { } never)
+            conditions.Check(never);
         Condition(interlock.When);
         Condition(interlock.Requires);
         foreach (var change in Pieces(interlock.Before))

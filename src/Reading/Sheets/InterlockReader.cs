@@ -8,6 +8,8 @@ namespace Witnessmark.Reading.Sheets;
 /// <summary>Rules of the machine, and its openings.</summary>
 internal static class InterlockReader
 {
+    private const string NeverExample = "engine = running, any device that blocks engine-start = placed";
+
     public static Items<Interlock> Interlocks(Fields sheet) =>
         new(sheet.Each("interlocks", "{never: …, because: …}", One));
 
@@ -22,7 +24,8 @@ internal static class InterlockReader
     {
         var interlock = new Interlock(id, rule.Map)
         {
-            Never = Readable(rule, "never", "engine = running, any device that blocks engine-start = placed"),
+            Never = rule.Text("never", NeverExample),
+            NeverWhen = rule.Condition("never", NeverExample)?.Value,
             Before = rule.Text("before", "backing-ring becomes fitted"),
             When = Readable(rule, "when", "plates = reuse"),
             Requires = Readable(rule, "requires", "brake-stack = verified"),

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Quantities;
+using Witnessmark.Proof;
 using Witnessmark.Records.Sheets;
 
 namespace Witnessmark.Records.Hashing;
@@ -15,6 +16,15 @@ internal static class DerivedCanon
         .Select(p => SheetPlanner.Plan(scope, p.Name?.Value))
         .SelectMany(p => p.Steps)
         .Select(s => Canon.Map(("step", Canon.Text(s.Code.ToString())), ("asks", Canon.List(s.Asks.Select(Of))))));
+
+    /// <summary>The steps after which people may stop; null where the machine does not say when it may be left.</summary>
+    public static Canon? Stops(Scope scope)
+    {
+        var points = scope.Procedure.Parts.SelectMany(p => SafeStops.Of(scope, p)).ToList();
+        return points.Count == 0
+            ? null
+            : Canon.Words(points.Where(p => p.IsSafe).Select(p => p.Place.Step.Number.ToString(CultureInfo.InvariantCulture)));
+    }
 
     private static Canon Of(Ask ask) => Canon.Map(("key", Canon.Text(ask.Key)), ("worked", ask switch
     {

@@ -48,6 +48,8 @@ public sealed record ProcedureHash(string Manifest, string Hex)
         yield return $"head {BodyCanon.Head(procedure).Sha}";
         yield return $"body {BodyCanon.Body(procedure).Sha}";
         yield return $"derived {DerivedCanon.Of(scope).Sha}";
+        if (DerivedCanon.Stops(scope) is { } stops)
+            yield return $"stops {stops.Sha}";
         foreach (var (name, step) in StepLines.Of(procedure))
             yield return $"step/{name} {BodyCanon.Step(step).Sha}";
         foreach (var (name, item) in Reached.From(scope))

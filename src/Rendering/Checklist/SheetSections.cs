@@ -4,6 +4,7 @@ using Scriban.Runtime;
 using Witnessmark.Language.Model;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Checklist.Asks;
+using Witnessmark.Rendering.Checklist.InWords;
 using Witnessmark.Rendering.Html;
 
 namespace Witnessmark.Rendering.Checklist;
@@ -28,7 +29,7 @@ internal static class SheetSections
             ["for_each"] = section.Section.Facts.FirstOrDefault(f => f.Word == FactWord.ForEach) is { } loop ? $"{words.ForEach} {context.Loop(loop, Fills.None)}{Until(section, context)}" : "",
             ["still_in"] = StillIn(section.StillIn, context),
             ["prose"] = SheetContext.Blocks(section.Section.Prose, Fills.None),
-            ["run"] = StepRun.Of(section, Close(last ? Finish(context) : "", words), context),
+            ["run"] = StepRun.Of(section, Close(last ? Finish(context) : "", new StopWords(context.Plan, words).In(section), words), context),
         };
     }
 
@@ -64,8 +65,9 @@ internal static class SheetSections
         return $"{number} {context.Words.Signed}: {string.Join(", ", states)}. {context.Words.GoOn}";
     }
 
-    private static ScriptObject Close(string finish, Words words) => new ScriptObject
+    private static ScriptObject Close(string finish, string stops, Words words) => new ScriptObject
     {
+        ["stops"] = stops,
         ["finish"] = finish,
         ["done"] = words.SectionDone,
         ["broke_off"] = words.BrokeOff,

@@ -5,6 +5,7 @@ using Scriban.Runtime;
 using Witnessmark.Engineering.Printing;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Checklist;
+using Witnessmark.Rendering.Checklist.InWords;
 using Witnessmark.Rendering.Html;
 
 namespace Witnessmark.Rendering.Fender;
@@ -43,6 +44,7 @@ public static class FenderCard
             ["title"] = string.Join(" · ", new[] { plan.Procedure.Title?.Value ?? plan.Procedure.Id.Value, plan.Part.Name is { } part ? context.Tongue.Name(part.Value) : null }.OfType<string>()),
             ["how"] = words.CardOnly,
             ["words"] = Headings(words),
+            ["stops"] = Stops(context),
             ["torques"] = new ScriptArray(CardNumbers.Torques(context)),
             ["counts"] = new ScriptArray(CardNumbers.Counts(context)),
             ["limits"] = new ScriptArray(CardNumbers.Limits(context)),
@@ -57,7 +59,15 @@ public static class FenderCard
         ["limits"] = words.Limits,
         ["stop_if"] = words.StopIf,
         ["devices"] = words.DevicesIn,
+        ["stops"] = words.SafeStops,
     };
+
+    /// <summary>Nothing where the machine does not say when it may be left.</summary>
+    private static string Stops(SheetContext context)
+    {
+        var stops = new StopWords(context.Plan, context.Words);
+        return !stops.AreKnown ? "" : stops.All is { Length: > 0 } steps ? $"{context.Words.AfterStep} {steps}" : context.Words.NoneOnThisSheet;
+    }
 
     private static string Holes()
     {

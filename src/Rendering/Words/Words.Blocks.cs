@@ -42,6 +42,10 @@ public sealed partial record Words
     public string BrokeOff => Say("Broke off", "Se paró");
     public string AtStep => Say("at step", "en el paso");
     public string Restart => Say("Restart: three steps back, or the last value written.", "Al reanudar: tres pasos atrás, o el último valor escrito.");
+    public string SafeAfter => Say("Safe to stop after step", "Parada segura después del paso");
+    public string NotSafeHere => Say("Not safe to stop here", "Aquí no hay parada segura");
+    public string NextSafe => Say("Next: after step", "La próxima: después del paso");
+    public string NoSafeStopAhead => Say("No safe stop before the end of this sheet", "Ninguna parada segura antes del final de esta hoja");
     public string Closing => Say("Close the sheet", "Cierre de la hoja");
     public string Stops => Say("Stops", "Interrupciones");
     public string Deviations => Say("Deviations", "Desviaciones");

@@ -10,5 +10,8 @@ public sealed partial record Words
     public string Torques => Say("Torque", "Par de apriete");
     public string Counts => Say("Counts", "Recuentos");
     public string Limits => Say("Limits and stops", "Límites y paradas");
+    public string SafeStops => Say("Safe to stop", "Parada segura");
+    public string NoneOnThisSheet => Say("nowhere on this sheet", "en ningún punto de esta hoja");
+    public string AfterStep => Say("after step", "después del paso");
     public string DevicesIn => Say("In the machine", "Puesto en la máquina");
 }
