@@ -153,6 +153,10 @@ public static class RuleSet
         Rule.Of<PositionUnknown>(),
         Rule.Of<SerialsOutsideMachine>(),
         // translations
+        Rule.OfTranslation<ComparerIsTranslator>(),
+        Rule.OfTranslation<ComparisonMissing>(),
+        Rule.OfTranslation<ComparisonStale>(),
+        Rule.OfTranslation<ComparisonUnclear>(),
         Rule.OfTranslation<TranslationBlankDiffers>(),
         Rule.OfTranslation<TranslationForNothing>(),
         Rule.OfTranslation<TranslationHeadingMissing>(),

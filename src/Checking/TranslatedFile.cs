@@ -24,6 +24,11 @@ public sealed record TranslatedFile(Translation Translation, Library Library) : 
     /// <summary>Passages of the original that have their translation.</summary>
     public ImmutableArray<PassagePair> Pairs => InFile.Of(this);
 
+    /// <summary>Translated to the end from the words that stand there today: every step has its own, every mark is right.</summary>
+    public bool IsSettled => Procedure is { } procedure && Translation.Body is { } body
+        && procedure.Steps.All(s => body.Step(s.Number) is not null) && body.Sections.Count() == procedure.Parts.Sum(p => p.Sections.Length)
+        && Pairs.All(p => p.Mark?.Value == p.RightMark);
+
     /// <summary>Pairs whose words are still those that were translated. Of the others one thing is said: that they are to be read again.</summary>
     public IEnumerable<PassagePair> Settled => Pairs.Where(p => !p.IsStale);
 

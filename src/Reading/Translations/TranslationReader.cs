@@ -32,6 +32,8 @@ internal static class TranslationReader
         var translation = new Translation(source, of.Value, language.Value, map)
         {
             Title = fields.Text("title", "Pasos de apriete"),
+            Translators = fields.List("translators", "[TV]"),
+            Compared = Compared(fields),
             Names = Pairs(fields.Below("names", "`names`", Example)),
             Texts = [.. fields.Members("texts", "{en: take a new one, es: tome uno nuevo}").Select(t => Pair(t, language.Value.Value)).OfType<WordPair>()],
         };
@@ -46,6 +48,15 @@ internal static class TranslationReader
             return null;
         var body = BodyReader.Read(text, source, start, TextKind.Translation(translation.Language.Value), findings);
         return translation with { Body = new TranslatedBody(body.Title, body.UnderTitle, body.Introduction, body.Parts) };
+    }
+
+    private static Comparison? Compared(Fields fields)
+    {
+        if (fields.Below("compared", "the comparison", "{by: RK, date: \"2031-05-03\", mark: 5C0E}") is not { } below)
+            return null;
+        var compared = new Comparison(below.Text("by", "RK"), below.Text("date", "\"2031-05-03\""), below.Text("mark", "5C0E"), below.Map.At);
+        below.Done("by", "date");
+        return compared;
     }
 
     private static ImmutableArray<WordPair> Pairs(Fields? names) => names is null

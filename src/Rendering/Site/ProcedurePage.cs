@@ -38,6 +38,8 @@ internal static class ProcedurePage
         Add("Tools", string.Join(", ", scope.ToolLists.Select(t => t.Title?.Value ?? t.Id.Value)));
         Add("Basis", procedure.Basis?.Value);
         Add("Approved", string.Join("; ", procedure.Approvals.Select(a => $"{a.By?.Value}, {a.Role?.Value}, {a.Date?.Value}")));
+        foreach (var translation in scope.Library.Translations.Where(t => t.Of.Value == procedure.Id.Value))
+            Add(SheetLanguages.Spoken(translation.Language.Value), Translated(translation));
         return card;
 
         void Add(string label, string? value)
@@ -46,6 +48,12 @@ internal static class ProcedurePage
                 card.Add(new ScriptObject { ["label"] = label, ["value"] = value });
         }
     }
+
+    private static string Translated(Translation translation) => string.Join(", ", new[]
+    {
+        translation.Translators.IsEmpty ? "translated" : $"translated by {Say.And(translation.Translators.Select(t => t.Value))}",
+        translation.Compared is { } compared ? $"compared with the original by {compared.By?.Value}, {compared.Date?.Value}" : "",
+    }.Where(t => t.Length > 0));
 
     private static ScriptObject Part(ProcedurePart part, Procedure procedure, FactRows rows, StepFigures figures) => new()
     {

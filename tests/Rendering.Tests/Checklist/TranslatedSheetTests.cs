@@ -69,13 +69,27 @@ public sealed partial class TranslatedSheetTests
     [InlineData("wheel-end/wb-40.es.md", "Quitar la tapa", "Sacar la tapa")]
     [InlineData("common/wb-60.es.md", "Revisar la llave", "Ver la llave")]
     [InlineData("machines/okr-34.es.yaml", "tapa del alojamiento", "tapa de la cavidad")]
-    [InlineData("workshop.es.yaml", "¿manos fuera?", "¿manos libres?")]
+    [InlineData("workshop.es.yaml", "al hospital ya", "al hospital en seguida")]
     public void Another_word_on_the_sheet_is_another_mark_of_words(string path, string from, string to)
     {
         var changed = Built((path, from, to));
         Assert.NotEqual(WordsMark(Demo.Value[Spanish]), WordsMark(changed[Spanish]));
         Assert.Equal(Hash(Demo.Value[Spanish]), Hash(changed[Spanish]));
         Assert.Equal(Demo.Value[English], changed[English]);
+    }
+
+    [Theory]
+    [InlineData("wheel-end/wb-40.es.md", "nadie en la cabina.", "alguien en la cabina.")]
+    [InlineData("workshop.es.yaml", "¿manos fuera?", "¿manos dentro?")]
+    public void Another_warning_or_call_is_not_printed_until_it_was_compared_again(string path, string from, string to)
+    {
+        var files = Repo.Files(Repo.Path("procedures")).Select(f => Changed(f, [(path, from, to)])).ToList();
+        var stale = Assert.Single(Pipeline.Check(files).Findings);
+        Assert.Equal("comparison-stale", stale.Rule.Name);
+        Assert.DoesNotContain(Spanish, Built((path, from, to)).Keys);
+        var mark = NewMark().Match(stale.PutRight).Groups[1].Value;
+        var compared = Built((path, from, to), ("wheel-end/wb-40.es.md", "mark: 1923", $"mark: {mark}"));
+        Assert.Contains(to, compared[Spanish], StringComparison.Ordinal);
     }
 
     [Fact]
@@ -164,6 +178,9 @@ public sealed partial class TranslatedSheetTests
 
     [GeneratedRegex(@"WB-40 2\.1\.0 · ([0-9A-F ]{14})")]
     private static partial Regex Identity();
+
+    [GeneratedRegex("`mark: ([0-9A-F]{4})`")]
+    private static partial Regex NewMark();
 
     [GeneratedRegex("texto\u00A0es[0-9A-F\u00A0]{15}")]
     private static partial Regex Wording();

@@ -18,6 +18,12 @@ public sealed record Translation(SourceText Source, Located<string> Of, Located<
 
     public Located<string>? Title { get; init; }
 
+    /// <summary>Initials of who translated it.</summary>
+    public ImmutableArray<Located<string>> Translators { get; init; } = [];
+
+    /// <summary>Null until somebody has read both languages side by side.</summary>
+    public Comparison? Compared { get; init; }
+
     /// <summary>Declared names as they are spoken: <c>friction-disc</c>, or <c>bore-cover = placed</c> for a value of one thing.</summary>
     public ImmutableArray<WordPair> Names { get; init; } = [];
 
@@ -29,6 +35,10 @@ public sealed record Translation(SourceText Source, Located<string> Of, Located<
 
     public static string IdOf(string original, string language) => $"{original}.{language}";
 }
+
+/// <summary>A translation was held beside its original by a second reader.</summary>
+/// <param name="Mark">Of the safety words that were compared, in both languages.</param>
+public sealed record Comparison(Located<string>? By, Located<string>? Date, Located<string>? Mark, Location At);
 
 /// <param name="From">As the original has it.</param>
 /// <param name="To">In the language of the translation.</param>
