@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Witnessmark.Checking;
 using Witnessmark.Language.Findings;
+using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
 using Witnessmark.Reading;
 using Witnessmark.Reading.Records;
@@ -24,14 +25,17 @@ public static class Pipeline
         return new Bench(library, findings.InReadingOrder());
     }
 
+    public static ImmutableArray<OutputFile> Build(Bench bench, string programVersion) => Build(bench, programVersion, []);
+
     /// <summary>The site, and a specimen of every sheet and its tags on both papers.</summary>
-    public static ImmutableArray<OutputFile> Build(Bench bench, string programVersion)
+    /// <param name="records">Sign-offs that came back: those that are complete show how parts wear.</param>
+    public static ImmutableArray<OutputFile> Build(Bench bench, string programVersion, IReadOnlyList<RawFile> records)
     {
         var hashes = bench.Library.Procedures.ToImmutableDictionary(p => p.Id.Value, p => ProcedureHash.Of(bench.Library, p));
         var specimens = Compiler.Specimens.Of(bench, hashes);
         return
         [
-            .. SitePages.Render(SiteContent.Of(bench.Library, hashes, specimens, programVersion)),
+            .. SitePages.Render(SiteContent.Of(bench.Library, hashes, specimens, programVersion) with { Wear = ReturnedRecords.Wear(bench, records) }),
             .. specimens.SelectMany(s => s.Pages),
         ];
     }
@@ -46,17 +50,19 @@ public static class Pipeline
     public static IssuedCopy Issue(Bench bench, IssueOrder order) => Issuing.Copy(bench, order);
 
     /// <summary>Holds a sign-off against the version that was printed. A text that cannot be read is refused as it stands.</summary>
-    public static ReceptionResult Receive(Bench bench, RawFile record)
+    public static ReceptionResult Receive(Bench bench, RawFile record) => Hold(bench, record).Result;
+
+    internal static (SignOff? SignOff, ReceptionResult Result) Hold(Bench bench, RawFile record)
     {
         var findings = new FindingList();
         var signOff = SignOffReader.Read(record, findings);
         var read = findings.InReadingOrder();
         if (signOff is null || ReceptionResult.StateOf(read) == ReceptionState.Refused)
-            return new ReceptionResult(ReceptionState.Refused, read, Asked: 0, Given: 0);
+            return (signOff, new ReceptionResult(ReceptionState.Refused, read, Asked: 0, Given: 0));
         var held = Reception.Hold(signOff, bench.Library, []);
         findings.AddRange(held.Findings);
         var all = findings.InReadingOrder();
-        return held with { Findings = all, State = ReceptionResult.StateOf(all) };
+        return (signOff, held with { Findings = all, State = ReceptionResult.StateOf(all) });
     }
 
     /// <summary>A procedure to write on from, and a workshop when there are no files yet. What has a finding of its own is not handed out.</summary>

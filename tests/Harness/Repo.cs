@@ -12,8 +12,13 @@ public static class Repo
 
     public static string Read(params string[] parts) => File.ReadAllText(Path(parts));
 
-    /// <summary>All files below a folder as the command line would hand them over, paths relative to it.</summary>
-    public static IReadOnlyList<RawFile> Files(string folder) =>
+    /// <summary>All files below a folder as the command line would hand them over, paths relative to it; no records.</summary>
+    public static IReadOnlyList<RawFile> Files(string folder) => [.. Below(folder).Where(f => !f.Path.StartsWith("records/", StringComparison.Ordinal))];
+
+    /// <summary>The sign-offs that came back to a workshop.</summary>
+    public static IReadOnlyList<RawFile> Records(string folder) => [.. Below(folder).Where(f => f.Path.StartsWith("records/", StringComparison.Ordinal))];
+
+    private static IEnumerable<RawFile> Below(string folder) =>
     [
         .. Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories)
             .Where(f => f.EndsWith(".md", StringComparison.Ordinal) || f.EndsWith(".yaml", StringComparison.Ordinal))

@@ -33,7 +33,7 @@ internal static class BuildCommand
         var kit = Pipeline.TrialKit(bench, trial);
         if (kit.Refusal is { } refusal)
             throw new RefusedException(refusal.What, refusal.Todo);
-        var files = Pipeline.Build(bench, CommandLine.Version).AddRange(kit.Files);
+        var files = Pipeline.Build(bench, CommandLine.Version, folder.Records()).AddRange(kit.Files);
         OutputFolder.Replace(around.FullPath(output), output, files);
         if (report != "json")
             around.Out.WriteLine($"{FindingReport.Sum(bench.Findings)} {bench.Extent} read; {files.Length} files in {output}. Open {output.TrimEnd('/', '\\')}/index.html.");

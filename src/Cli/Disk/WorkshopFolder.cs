@@ -9,7 +9,9 @@ namespace Witnessmark.Cli.Disk;
 internal sealed record WorkshopFolder(string FullPath, string Shown, string? Only)
 {
     public const string RootFile = "workshop.yaml";
+    private const string RecordsFolder = "records";
     private const int MostFiles = 50_000;
+    private const int MostRecords = 5_000;
 
     /// <summary>The workshop that a path belongs to: the folder itself, one above it, or <c>procedures</c> below it.</summary>
     public static WorkshopFolder Find(string? path, Surroundings around)
@@ -40,6 +42,19 @@ internal sealed record WorkshopFolder(string FullPath, string Shown, string? Onl
         return files;
     }
 
+    /// <summary>Sign-offs that came back: the .yaml files in <c>records</c>, in the order of their names. No links, no hidden files, no folders below.</summary>
+    public IReadOnlyList<RawFile> Records()
+    {
+        var folder = new DirectoryInfo(Path.Combine(FullPath, RecordsFolder));
+        var shown = Path.Combine(Shown, RecordsFolder).Replace('\\', '/');
+        if (!folder.Exists || folder.LinkTarget is not null)
+            return [];
+        var files = Readable(shown, () => folder.EnumerateFiles().Where(f => IsOurs(f) && !f.Extension.Equals(".md", StringComparison.OrdinalIgnoreCase)).Take(MostRecords + 1).ToList());
+        if (files.Count > MostRecords)
+            throw new RefusedException($"More than {MostRecords} records in {shown}.", "Move the oldest to a folder below it: only what lies in records itself is read.");
+        return [.. files.OrderBy(f => f.Name, StringComparer.Ordinal).Select(f => ReadOne(f.FullName, $"{RecordsFolder}/{f.Name}"))];
+    }
+
     public static RawFile ReadOne(string fullPath, string shown)
     {
         var bytes = Bytes(fullPath, shown);
@@ -56,7 +71,7 @@ internal sealed record WorkshopFolder(string FullPath, string Shown, string? Onl
             files.Add(ReadOne(file.FullName, Path.GetRelativePath(FullPath, file.FullName)));
         }
         foreach (var inner in Readable(shown, () => folder.EnumerateDirectories().ToList()))
-            if (inner.Name is not ("records" or "out") && !inner.Name.StartsWith('.') && inner.LinkTarget is null)
+            if (inner.Name is not (RecordsFolder or "out") && !inner.Name.StartsWith('.') && inner.LinkTarget is null)
                 Collect(inner, files);
     }
 

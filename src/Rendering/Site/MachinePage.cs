@@ -24,6 +24,7 @@ internal static class MachinePage
             ["fasteners"] = new ScriptArray(machine.Fasteners.Select((g, i) => Group(g, worked, MachineDrawings.Ring(g, i, words)))),
             ["stacks"] = new ScriptArray(machine.Stacks.Select((s, i) => Stack(s, machine, worked, StackDrawing.Of(FigureId.Of("stack", i), s, machine.Parts.Find, words)))),
             ["shims"] = new ScriptArray(machine.Shims.Select((s, i) => ShimSheet.Of(s, FigureId.Of("shims", i), words))),
+            ["wear"] = WearSheet.Of(machine, data.Wear, words),
             ["tables"] = Tables(machine),
         };
         return frame.Page(SitePages.PathOf(machine), machine.Title?.Value ?? machine.Id.Value, "machine.html", content);

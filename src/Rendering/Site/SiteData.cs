@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
+using Witnessmark.Records.Wear;
 
 namespace Witnessmark.Rendering.Site;
 
@@ -13,7 +14,10 @@ public sealed record SiteData(
     ImmutableDictionary<string, ImmutableArray<SheetLink>> Sheets,
     ImmutableArray<RulePageData> Rules,
     ImmutableArray<WrittenPage> Written,
-    string ProgramVersion);
+    string ProgramVersion)
+{
+    public WearLog Wear { get; init; } = WearLog.None;
+}
 
 public sealed record SheetLink(string Says, string Path);
 
