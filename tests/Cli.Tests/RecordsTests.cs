@@ -37,6 +37,21 @@ public sealed class RecordsTests : IDisposable
         Assert.DoesNotContain("gave no point", MachinePage(), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void More_records_than_anybody_keeps_are_refused_before_they_are_read()
+    {
+        Workshop();
+        for (var i = 0; i < 51; i++)
+        {
+            Put($"records/{i}.yaml");
+            using var file = File.OpenWrite(Path.Combine(_folder, "records", $"{i}.yaml"));
+            file.SetLength(2_000_000);
+        }
+        using var screen = new StringWriter();
+        Assert.NotEqual(0, CommandLine.Run(["build", _folder, "--out", Path.Combine(_folder, ".built")], new Surroundings(screen, screen, () => DateTimeOffset.UnixEpoch, _folder, Coloured: false)));
+        Assert.Contains("More than 5000 records in records, or more than 50 MB of them.", screen.ToString(), StringComparison.Ordinal);
+    }
+
     private void Workshop()
     {
         foreach (var file in Repo.Files(Repo.Path("procedures")))

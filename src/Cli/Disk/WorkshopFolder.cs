@@ -12,6 +12,7 @@ internal sealed record WorkshopFolder(string FullPath, string Shown, string? Onl
     private const string RecordsFolder = "records";
     private const int MostFiles = 50_000;
     private const int MostRecords = 5_000;
+    private const long MostOfRecords = 50_000_000;
 
     /// <summary>The workshop that a path belongs to: the folder itself, one above it, or <c>procedures</c> below it.</summary>
     public static WorkshopFolder Find(string? path, Surroundings around)
@@ -50,8 +51,8 @@ internal sealed record WorkshopFolder(string FullPath, string Shown, string? Onl
         if (!folder.Exists || folder.LinkTarget is not null)
             return [];
         var files = Readable(shown, () => folder.EnumerateFiles().Where(f => IsOurs(f) && !f.Extension.Equals(".md", StringComparison.OrdinalIgnoreCase)).Take(MostRecords + 1).ToList());
-        if (files.Count > MostRecords)
-            throw new RefusedException($"More than {MostRecords} records in {shown}.", "Move the oldest to a folder below it: only what lies in records itself is read.");
+        if (files.Count > MostRecords || files.Sum(f => Math.Min(f.Length, RawFile.Limit)) > MostOfRecords)
+            throw new RefusedException($"More than {MostRecords} records in {shown}, or more than {MostOfRecords / 1_000_000} MB of them.", "Move the oldest to a folder below it: only what lies in records itself is read.");
         return [.. files.OrderBy(f => f.Name, StringComparer.Ordinal).Select(f => ReadOne(f.FullName, $"{RecordsFolder}/{f.Name}"))];
     }
 
