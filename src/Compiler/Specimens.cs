@@ -33,14 +33,23 @@ internal sealed record Specimen(SheetPlan Plan, SheetIdentity Identity, SheetWor
         string.Join(", ", new[] { Plan.Part.Name?.Value ?? "", Wording.IsTranslated ? SheetLanguages.Spoken(Words.Language) : "", Word(kind), paper.ToString() }.Where(t => t.Length > 0)), Path(kind, paper)));
 
     /// <summary>The same for the press, on one paper.</summary>
-    public IEnumerable<SpecimenPrint> Prints(Paper paper) => Kinds.Select(kind => new SpecimenPrint(
-        $"{Name(kind, paper)}.pdf", kind == Kind.Sheet ? SheetPage.ForPress(Plan, Identity, paper, Words) : new PressSheet(Html(kind, paper), Code: null)));
+    public IEnumerable<SpecimenPrint> Prints(Paper paper) => Kinds.Select(kind => new SpecimenPrint($"{Name(kind, paper)}.pdf", ForPress(kind, paper)));
+
+    private SheetIdentity CardIdentity => Identity with { TemplateHash = FenderCard.OwnTemplateHash };
 
     private string Html(Kind kind, Paper paper) => kind switch
     {
-        Kind.Card => FenderCard.Render(Plan, Identity with { TemplateHash = FenderCard.OwnTemplateHash }, paper, Words),
+        Kind.Card => FenderCard.Render(Plan, CardIdentity, paper, Words),
         Kind.Tags => TagPage.Render(TagPlanner.Plan(Plan), Plan, Identity with { TemplateHash = TagPage.OwnTemplateHash }, paper, Words),
         _ => SheetPage.Render(Plan, Identity, paper, Words),
+    };
+
+    // a leaf of tags is a page and has its own code already
+    private PressSheet ForPress(Kind kind, Paper paper) => kind switch
+    {
+        Kind.Card => FenderCard.ForPress(Plan, CardIdentity, paper, Words),
+        Kind.Tags => new PressSheet(Html(kind, paper), Code: null),
+        _ => SheetPage.ForPress(Plan, Identity, paper, Words),
     };
 
     private static string Word(Kind kind) => kind switch

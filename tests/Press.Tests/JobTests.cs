@@ -1,5 +1,4 @@
 using Witnessmark.Harness;
-using Witnessmark.Press.Tests.Proof;
 
 namespace Witnessmark.Press.Tests;
 
@@ -12,9 +11,6 @@ public sealed class JobTests(Room room)
     {
         var prints = Prints.Of(Repo.Files(Repo.Path("tests", "Reading.Tests", "Trial")));
         Assert.Contains(prints, p => p.Plan.Procedure.IsJob);
-        var printed = await room.Press.Print([.. prints.Select(p => p.Sheet)]);
-
-        var broken = prints.Zip(printed).SelectMany(p => ProvedPages.Broken(p.Second.Pdf, p.First).Select(b => $"{p.First}: {b}")).ToList();
-        Assert.True(broken.Count == 0, string.Join('\n', broken));
+        await room.Prove(prints);
     }
 }

@@ -69,7 +69,7 @@ public sealed class PrintingPressTests(Room room)
     {
         var print = Prints.Wb40;
         var browsers = (await room.Press.Print([new PressSheet(SheetPage.Render(print.Plan, print.Identity, Paper.A4, print.Words), Code: null)]))[0].Pdf;
-        var code = ProvedPages.SquareCode(594.96, print);
+        var code = print.CodePlace(new Area(0, 0, 594.96, 841.92));
         var black = Drawn(browsers, code);
         var ours = Drawn(await room.Print(print), code);
 

@@ -4,6 +4,7 @@ using Witnessmark.Harness;
 using Witnessmark.Language.Text;
 using Witnessmark.Press.Tests.Proof;
 using Witnessmark.Records.Hashing;
+using Witnessmark.Records.Tags;
 using Witnessmark.Rendering.Checklist;
 
 namespace Witnessmark.Press.Tests;
@@ -19,6 +20,15 @@ public sealed class Room : IAsyncLifetime
 
     public ValueTask DisposeAsync() => Press.DisposeAsync();
 
+    /// <summary>No page of any of them breaks a rule.</summary>
+    internal async Task Prove(IReadOnlyList<PlannedPrint> prints)
+    {
+        Assert.NotEmpty(prints);
+        var printed = await Press.Print([.. prints.Select(p => p.Sheet)]);
+        var broken = prints.Zip(printed).AsParallel().AsOrdered().SelectMany(p => ProvedPages.Broken(p.Second.Pdf, p.First).Select(b => $"{p.First}: {b}")).ToList();
+        Assert.True(broken.Count == 0, string.Join('\n', broken));
+    }
+
     internal async Task<ReadOnlyMemory<byte>> Print(PlannedPrint print) => (await Press.Print([print.Sheet]))[0].Pdf;
 }
 
@@ -28,15 +38,21 @@ public sealed class RoomCollection : ICollectionFixture<Room>;
 /// <summary>Specimens of a workshop, planned as the program plans them.</summary>
 internal static class Prints
 {
-    public static ImmutableArray<PlannedPrint> Demo { get; } = Of(Repo.Files(Repo.Path("procedures")));
+    public static ImmutableArray<SheetPrint> Demo { get; } = Of(Repo.Files(Repo.Path("procedures")));
 
-    public static PlannedPrint Wb40 => Demo.First(p => p.Identity.Procedure == "WB-40");
+    public static SheetPrint Wb40 => Demo.First(p => p.Identity.Procedure == "WB-40");
 
     /// <summary>Whatever rules the procedures break: only the paper is proved here.</summary>
-    public static ImmutableArray<PlannedPrint> Of(IReadOnlyList<RawFile> files)
+    public static ImmutableArray<SheetPrint> Of(IReadOnlyList<RawFile> files)
     {
         var bench = Pipeline.Check(files);
         var hashes = bench.Library.Procedures.ToImmutableDictionary(p => p.Id.Value, p => ProcedureHash.Of(bench.Library, p));
-        return [.. Specimens.Of(bench, hashes).Select(s => PlannedPrint.Of(s.Plan, s.Identity, s.Words, Paper.A4))];
+        return [.. Specimens.Of(bench, hashes).Select(s => SheetPrint.Of(s.Plan, s.Identity, s.Words, Paper.A4))];
     }
+
+    public static CardPrint Card(SheetPrint of, Paper paper) => CardPrint.Of(of.Plan, of.Identity, of.Words, paper);
+
+    /// <summary>Nothing where the steps need none.</summary>
+    public static IEnumerable<TagPrint> Tags(SheetPrint of, Paper paper) =>
+        TagPlanner.Plan(of.Plan).IsEmpty ? [] : [TagPrint.Of(of.Plan, of.Identity, of.Words, paper)];
 }

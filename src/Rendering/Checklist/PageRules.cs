@@ -13,7 +13,8 @@ namespace Witnessmark.Rendering.Checklist;
 /// </summary>
 internal static class PageRules
 {
-    private const int FootLetters = 88;
+    // as a browser may measure a hair more
+    private const double Slack = 0.99;
 
     /// <param name="kind">What is printed, and how wide its left margin is.</param>
     /// <param name="code">The square code that is the same on every page; false leaves its place empty for the press.</param>
@@ -30,37 +31,40 @@ internal static class PageRules
             $"@top-center{{content:{counter}}}",
             $"@top-right{{content:{mark}}}",
             $"@bottom-left{{content:{Quote(Identity(context) + " · ")} {counter} {Quote("\n" + string.Join('\n', foot))}}}",
-            $"@bottom-right{{content:{(code ? $"url(\"data:image/svg+xml,{Uri.EscapeDataString(Code(context))}\")" : "\"\"")}}}}}{CodeWidth(context, kind)}");
+            $"@bottom-right{{content:{(code ? $"url(\"data:image/svg+xml,{Uri.EscapeDataString(Code(context, kind))}\")" : "\"\"")}}}}}{CodeWidth(context, kind)}");
     }
 
     /// <summary>Where the code stands, from the lower right corner of the paper.</summary>
-    public static FootCode CodePlace(SheetContext context)
+    public static FootCode CodePlace(SheetContext context, PrintKind kind)
     {
-        var size = SizeOfCode(context);
-        return new FootCode(context.Identity.CodeText, SheetMeasures.Right.Millimetres, FootHeight(context, PrintKind.Sheet(context.Words)) - SheetMeasures.FootPad.Millimetres - size, size);
+        var size = SizeOfCode(context, kind);
+        return new FootCode(context.Identity.CodeText, kind.Letter, SheetMeasures.Right.Millimetres, FootHeight(context, kind) - SheetMeasures.FootPad.Millimetres - size, size);
     }
 
     private static double FootHeight(SheetContext context, PrintKind kind)
     {
-        var lines = 1 + Foot(context).Sum(l => 1 + (l.Length / Letters(kind)));
+        var says = Foot(context).Prepend($"{Identity(context)} · {kind.Says} 99 {context.Words.OutOf} 99");
+        var lines = says.Sum(l => SansBold.Lines(l, SheetMeasures.Floor, TextWidth(context, kind) * Slack));
         return Math.Max(
-            SizeOfCode(context) + SheetMeasures.SquareCodeQuiet.Millimetres,
+            SizeOfCode(context, kind) + SheetMeasures.SquareCodeQuiet.Millimetres,
             (lines * SheetMeasures.FootLine.Millimetres) + SheetMeasures.FootSpace.Millimetres);
     }
 
-    private static int Letters(PrintKind kind) => (int)(FootLetters * (1 - (kind.Narrower / SheetMeasures.FootText.Millimetres)));
+    private static double TextWidth(SheetContext context, PrintKind kind) => SheetMeasures.FootText.Millimetres - MoreCode(context, kind) - kind.Narrower;
+
+    private static double MoreCode(SheetContext context, PrintKind kind) => SizeOfCode(context, kind) - SheetMeasures.SquareCode.Millimetres;
 
     // a long name makes more modules; none may become too small to photocopy
-    private static double SizeOfCode(SheetContext context) =>
-        Math.Max(SheetMeasures.SquareCode.Millimetres, Qr.Modules(FootCode.Longest(context.Identity.CodeText)).Length * SheetMeasures.Module.Millimetres);
+    private static double SizeOfCode(SheetContext context, PrintKind kind) =>
+        Math.Max(SheetMeasures.SquareCode.Millimetres, Qr.Modules(FootCode.Longest(context.Identity.CodeText, kind.Letter)).Length * SheetMeasures.Module.Millimetres);
 
     private static string CodeWidth(SheetContext context, PrintKind kind)
     {
-        var more = SizeOfCode(context) - SheetMeasures.SquareCode.Millimetres;
+        var more = MoreCode(context, kind);
         return more <= 0 && kind.Narrower <= 0
             ? ""
             : string.Create(CultureInfo.InvariantCulture,
-                $"@page{{@bottom-right{{width:{SheetMeasures.CodePlace.Millimetres + more:0.#}mm}}@bottom-left{{width:{SheetMeasures.FootText.Millimetres - more - kind.Narrower:0.#}mm}}}}");
+                $"@page{{@bottom-right{{width:{SheetMeasures.CodePlace.Millimetres + more:0.#}mm}}@bottom-left{{width:{TextWidth(context, kind):0.#}mm}}}}");
     }
 
     /// <summary><c>WB-40 2.1.0 · 3F9A C21B 77DE · copy K7M</c></summary>
@@ -85,15 +89,21 @@ internal static class PageRules
         if (context.Scope.Library.Workshop.Help is { } help)
             yield return $"{words.Help}: {context.Tongue.Text(help.Value)}";
         yield return words.StandingNotice;
-        var printed = context.Identity.PrintedAt is { Length: > 0 } at ? $"{words.Printed} {at} · " : "";
-        yield return $"{words.SheetsDisagree} {printed}{words.Forms} {ShortHash.Of(context.Identity.TemplateHash)}{Wording(context)}";
+        yield return $"{words.SheetsDisagree} {Forms(context)}";
     }
 
-    // who signs a translated sheet has read these words; as in the blank, and on one line
-    private static string Wording(SheetContext context) =>
-        context.Identity.WordsHash is { } hash ? $" · {context.Words.Wording} {CopyWords.Of(context.Words.Language, hash)}".Replace(' ', '\u00A0').Replace("\u00A0·\u00A0", " · ", StringComparison.Ordinal) : "";
+    /// <summary>When and with what it was made: <c>printed 2031-06-11 06:40 · forms 1A2B 3C4D 5E6F · words 6A89 FCB9 9BC8</c></summary>
+    public static string Forms(SheetContext context)
+    {
+        var printed = context.Identity.PrintedAt is { Length: > 0 } at ? $"{context.Words.Printed} {at} · " : "";
+        return $"{printed}{context.Words.Forms} {ShortHash.Of(context.Identity.TemplateHash)}{(Wording(context) is { Length: > 0 } wording ? " · " + wording : "")}";
+    }
 
-    public static string Code(SheetContext context) => Qr.Draw("code", context.Identity.CodeText, SizeOfCode(context));
+    /// <summary>Who signs a translated print has read these words; empty in the procedure's own language. As in the blank, and on one line.</summary>
+    public static string Wording(SheetContext context) =>
+        context.Identity.WordsHash is { } hash ? $"{context.Words.Wording} {CopyWords.Of(context.Words.Language, hash)}".Replace(' ', '\u00A0') : "";
+
+    public static string Code(SheetContext context, PrintKind kind) => Qr.Draw("code", $"{context.Identity.CodeText} {kind.Letter}".TrimEnd(), SizeOfCode(context, kind));
 
     /// <summary>A CSS string that cannot end early: everything but letters and digits is written as its number.</summary>
     public static string Quote(string text)

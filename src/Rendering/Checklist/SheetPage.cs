@@ -1,5 +1,3 @@
-using System.Security.Cryptography;
-using System.Text;
 using Scriban.Runtime;
 using Witnessmark.Engineering.Printing;
 using Witnessmark.Records.Sheets;
@@ -22,18 +20,17 @@ public static class SheetPage
     public static PressSheet ForPress(SheetPlan plan, SheetIdentity identity, Paper paper, Words words)
     {
         var context = new SheetContext(plan, identity, words);
-        return new PressSheet(Render(context, paper, code: false), PageRules.CodePlace(context));
+        return new PressSheet(Render(context, paper, code: false), PageRules.CodePlace(context, PrintKind.Sheet(words)));
     }
 
     private static string Render(SheetContext context, Paper paper, bool code, string more = "")
     {
         var (identity, words) = (context.Identity, context.Words);
         var style = SheetMeasures.Root + Resources.Text("site/sheet.css") + Resources.Text("site/signals.css") + PageRules.Of(context, paper, PrintKind.Sheet(words), code) + more;
+        var head = SheetHead.Of(context);
         return Templates.Render("sheet.html", new ScriptObject
         {
-            ["language"] = words.Language,
-            ["policy"] = Policy(style),
-            ["style"] = new RawHtml(style),
+            ["print"] = PrintHead.Of(words.Language, $"{PageRules.Identity(context)} · {head["title"]}", style),
             ["paper"] = paper == Paper.A4 ? "a4" : "letter",
             ["top"] = PageRules.Top(context),
             ["mark"] = identity.SetMark ?? words.Specimen,
@@ -41,18 +38,14 @@ public static class SheetPage
             ["identity"] = PageRules.Identity(context),
             ["serial"] = identity.Serial is { } serial ? $"{words.Serial} {serial}" : "",
             ["foot"] = new ScriptArray(PageRules.Foot(context)),
-            ["code"] = new RawHtml(PageRules.Code(context)),
+            ["code"] = new RawHtml(PageRules.Code(context, PrintKind.Sheet(words))),
             ["no_foot"] = words.NoFoot,
             ["one_side"] = words.OneSide,
-            ["head"] = SheetHead.Of(context),
+            ["head"] = head,
             ["sections"] = SheetSections.Of(context),
             ["closing"] = Closing(words),
         });
     }
-
-    // only this very style runs, and only the pictures inside it load
-    internal static string Policy(string style) =>
-        $"default-src 'none'; style-src 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(style)))}'; img-src data:; base-uri 'none'; form-action 'none'";
 
     private static ScriptObject Closing(Words words) => new()
     {

@@ -21,26 +21,33 @@ public static class FenderCard
 
     /// <summary>The hash of this program's own templates, styles and measures of cards.</summary>
     public static string OwnTemplateHash => Convert.ToHexStringLower(SHA256.HashData(
-        Encoding.UTF8.GetBytes(Resources.Hash("templates/card", "templates/sheet-limits", "site/card.css", "site/sheet.css") + SheetMeasures.Root)));
+        Encoding.UTF8.GetBytes(Resources.Hash(PrintHead.Template, "templates/card", "templates/sheet-limits", "site/card.css", "site/sheet.css") + SheetMeasures.Root)));
 
     /// <param name="identity">Of the copy that it goes with; its template hash is <see cref="OwnTemplateHash"/>.</param>
-    public static string Render(SheetPlan plan, SheetIdentity identity, Paper paper, Words words)
+    public static string Render(SheetPlan plan, SheetIdentity identity, Paper paper, Words words) =>
+        Render(new SheetContext(plan, identity, words), paper, code: true);
+
+    /// <summary>The same card without the code at its foot: on the press every page gets its own.</summary>
+    public static PressSheet ForPress(SheetPlan plan, SheetIdentity identity, Paper paper, Words words)
     {
         var context = new SheetContext(plan, identity, words);
+        return new PressSheet(Render(context, paper, code: false), PageRules.CodePlace(context, PrintKind.Card(words)));
+    }
+
+    private static string Render(SheetContext context, Paper paper, bool code)
+    {
+        var (plan, identity, words) = (context.Plan, context.Identity, context.Words);
         var style = SheetMeasures.Root + Resources.Text("site/sheet.css") + Resources.Text("site/card.css")
-            + PageRules.Of(context, paper, PrintKind.Card(words), code: true) + Holes();
+            + PageRules.Of(context, paper, PrintKind.Card(words), code) + Holes();
         return Templates.Render("card.html", new ScriptObject
         {
-            ["language"] = words.Language,
-            ["policy"] = SheetPage.Policy(style),
-            ["style"] = new RawHtml(style),
+            ["print"] = PrintHead.Of(words.Language, $"{PageRules.Identity(context)} · {words.FenderCard}", style),
             ["top"] = PageRules.Top(context),
             ["mark"] = identity.SetMark ?? words.Specimen,
             ["identity"] = PageRules.Identity(context),
             ["foot"] = new ScriptArray(PageRules.Foot(context)),
             ["no_foot"] = words.NoFoot,
             ["one_side"] = words.OneSide,
-            ["card"] = words.FenderCard,
             ["title"] = string.Join(" · ", new[] { plan.Procedure.Title?.Value ?? plan.Procedure.Id.Value, plan.Part.Name is { } part ? context.Tongue.Name(part.Value) : null }.OfType<string>()),
             ["how"] = words.CardOnly,
             ["words"] = Headings(words),

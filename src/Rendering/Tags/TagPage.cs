@@ -1,12 +1,12 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Security.Cryptography;
-using System.Text;
 using Scriban.Runtime;
+using Witnessmark.Engineering.Printing;
 using Witnessmark.Records.Hashing;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Records.Tags;
 using Witnessmark.Rendering.Checklist;
+using Witnessmark.Rendering.Figures;
 using Witnessmark.Rendering.Html;
 
 namespace Witnessmark.Rendering.Tags;
@@ -14,8 +14,10 @@ namespace Witnessmark.Rendering.Tags;
 /// <summary>The tags of one sheet on leaves to cut: one HTML file that needs nothing else, without script.</summary>
 public static class TagPage
 {
+    private const string Letter = "T";
+
     /// <summary>The hash of this program's own templates and style of tags.</summary>
-    public static string OwnTemplateHash => Resources.Hash("templates/tag", "site/tags.css");
+    public static string OwnTemplateHash => Resources.Hash(PrintHead.Template, "templates/tag", "templates/sheet-box", "templates/sheet-limits", "site/tags.css");
 
     /// <param name="identity">Of the copy that they go with; its template hash is <see cref="OwnTemplateHash"/>.</param>
     /// <exception cref="ArgumentException">There is no tag to print.</exception>
@@ -25,30 +27,30 @@ public static class TagPage
             throw new ArgumentException($"{sheet.Procedure.Id.Value} needs no tags", nameof(tags));
         var context = new SheetContext(sheet, identity, words);
         var leaves = Leaves.Lay(TagCards.Of(tags, context));
-        var style = $"{Resources.Text("site/tags.css")}@page{{size:{(paper == Paper.A4 ? "A4" : "letter")}}}";
+        var title = $"{words.TagsFor} {PageRules.Identity(context)}";
         return Templates.Render("tags.html", new ScriptObject
         {
-            ["language"] = words.Language,
-            ["policy"] = $"default-src 'none'; style-src 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(style)))}'; base-uri 'none'; form-action 'none'",
-            ["style"] = new RawHtml(style),
-            ["title"] = $"{words.TagsFor} {PageRules.Identity(context)}",
-            ["how"] = words.CutTearPunch,
+            ["print"] = PrintHead.Of(words.Language, title, $"{Resources.Text("site/tags.css")}@page{{size:{(paper == Paper.A4 ? "A4" : "letter")}}}"),
+            ["title"] = title,
             ["leaves"] = new ScriptArray(leaves.Select((leaf, i) => Leaf(leaf, i + 1, leaves.Length, context))),
         });
     }
 
-    private static ScriptObject Leaf(ImmutableArray<Cut> cuts, int number, int of, SheetContext context)
+    private static ScriptObject Leaf(ImmutableArray<Cut> cuts, int number, int of, SheetContext context) => new()
     {
-        var (words, identity) = (context.Words, context.Identity);
-        var copy = identity.SetMark is { } mark ? $"{words.Copy} {mark}" : $"{words.Specimen}, {words.NotIssued}";
-        var unit = identity.Unit is { } u ? $" · {words.Unit} {u} {identity.Place}" : "";
-        return new ScriptObject
-        {
-            ["head"] = string.Create(CultureInfo.InvariantCulture, $"{words.TagsFor} {identity.Procedure}{unit} · {copy} · {words.Leaf} {number} {words.OutOf} {of}"),
-            ["forms"] = $"{words.Forms} {ShortHash.Of(identity.TemplateHash)}",
-            ["how"] = words.CutTearPunch,
-            ["cuts"] = new ScriptArray(cuts.Select(c => Card(c, context))),
-        };
+        ["head"] = string.Create(CultureInfo.InvariantCulture, $"{context.Words.TagsFor} {PageRules.Top(context)} · {context.Words.Leaf} {number} {context.Words.OutOf} {of}"),
+        ["identity"] = PageRules.Identity(context),
+        ["forms"] = PageRules.Forms(context),
+        ["how"] = context.Words.CutTearPunch,
+        ["code"] = new RawHtml(Code(context.Identity, number, of)),
+        ["cuts"] = new ScriptArray(cuts.Select(c => Card(c, context))),
+    };
+
+    // a leaf is a page, so the page is known here
+    private static string Code(SheetIdentity identity, int number, int of)
+    {
+        var says = FootCode.Text(identity.CodeText, Letter, number, of);
+        return Qr.Draw($"code-{number}", says, Qr.Modules(says).Length * SheetMeasures.Module.Millimetres);
     }
 
     private static ScriptObject Card(Cut cut, SheetContext context)
@@ -59,6 +61,7 @@ public static class TagPage
         cut.Model["foot"] = new ScriptObject
         {
             ["identity"] = $"{id.Procedure} {id.Version} · {ShortHash.Of(id.Hash)} · {copy}",
+            ["wording"] = PageRules.Wording(context),
             ["on"] = $"{id.Procedure} {copy}",
             ["notice"] = words.StandingNotice,
         };

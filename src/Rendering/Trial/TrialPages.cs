@@ -75,19 +75,14 @@ internal static class TrialPages
 
     private static string Href(string path) => path[TrialKit.Folder.Length..];
 
-    private static OutputFile Page(TriedSheet tried, string path, string title, string template, ScriptObject content)
-    {
-        var style = Resources.Text("site/trial.css");
-        return OutputFile.Of(path, Templates.Render("trial.html", new ScriptObject
+    private static OutputFile Page(TriedSheet tried, string path, string title, string template, ScriptObject content) =>
+        OutputFile.Of(path, Templates.Render("trial.html", new ScriptObject
         {
-            ["language"] = tried.Words.Language,
-            ["policy"] = SheetPage.Policy(style),
-            ["style"] = new RawHtml(style),
+            ["print"] = PrintHead.Of(tried.Words.Language, title, Resources.Text("site/trial.css")),
             ["title"] = title,
             ["banner"] = tried.Words.Trial,
             ["identity"] = PageRules.Identity(tried.Piece.Context),
             ["notice"] = tried.Words.StandingNotice,
             ["content"] = new RawHtml(Templates.Render(template, content)),
         }));
-    }
 }

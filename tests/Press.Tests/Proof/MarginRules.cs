@@ -1,4 +1,3 @@
-using Witnessmark.Records.Hashing;
 using ZXing;
 using ZXing.Common;
 using ZXing.QrCode;
@@ -13,47 +12,43 @@ internal static class MarginRules
 
     // what is drawn is read, not photographed: nothing has to be looked for in it
     private static readonly Dictionary<DecodeHintType, object> Pure = new() { [DecodeHintType.PURE_BARCODE] = true };
-    private const double LeastModule = 0.5 * Area.Millimetre;
+    private const double LeastModule = 0.495 * Area.Millimetre; // 0.5 mm, and what a PDF rounds away
 
     public static IEnumerable<Broken> Broken(PlannedPrint print, IReadOnlyList<PrintedPage> pages)
     {
         foreach (var page in pages)
         {
-            var counter = $"{print.Words.Sheet} {page.Number} {print.Words.OutOf} {pages.Count}";
-            foreach (var (where, there, wanted) in new[] { ("head", page.Head, Head(print, counter)), ("foot", page.Foot, Foot(print, counter)) })
-                if (there != SheetText.Bare(wanted))
-                    yield return new Broken(page.Number, PageRule.Margins, $"the {where} says \"{there}\" and should say \"{SheetText.Bare(wanted)}\"");
+            foreach (var (where, there, wanted) in print.Margins(page, pages.Count).Where(m => m.There != SheetText.Bare(m.Wanted)))
+                yield return new Broken(page.Number, PageRule.Margins, $"the {where} says \"{there}\" and should say \"{SheetText.Bare(wanted)}\"");
             if (page.Marginal.FirstOrDefault(s => !Printable(page).Holds(s.Place, 0)) is { Size: > 0 } off)
                 yield return new Broken(page.Number, PageRule.Margins, $"\"{off.Value}\" stands {Math.Min(off.Place.Bottom, page.Paper.Top - off.Place.Top) / Area.Millimetre:0.0} mm from the edge of the paper");
-            if (page.Code.Count > 0 && page.Code.Aggregate((a, b) => a.With(b)) is var square && page.Marginal.Any(s => s.Place.Meets(square, 0)))
-                yield return new Broken(page.Number, PageRule.Margins, "the foot stands on the square code");
-            var code = string.Join(' ', new[] { print.Identity.Procedure, print.Identity.Version, ShortHash.Plain(print.Identity.Hash), print.Identity.SetMark, $"{page.Number}/{pages.Count}" }.OfType<string>()).ToUpperInvariant();
-            if (Read(page) is var read && read != code)
-                yield return new Broken(page.Number, PageRule.SquareCode, $"the square code says {read ?? "nothing"} and should say {code}");
-            if (page.Code.Count > 0 && page.Code.Min(m => m.Width) < LeastModule)
-                yield return new Broken(page.Number, PageRule.SquareCode, $"a module of the square code is {page.Code.Min(m => m.Width) / Area.Millimetre:0.00} mm wide");
+            if (page.Holes.Count != print.Holes)
+                yield return new Broken(page.Number, PageRule.Margins, $"{page.Holes.Count} holes to punch, and there should be {print.Holes}");
+            if (page.HeadFrames.Count != print.HeadFrames)
+                yield return new Broken(page.Number, PageRule.Margins, $"{page.HeadFrames.Count} frames at the head, and there should be {print.HeadFrames}");
+            foreach (var broken in Code(page, print.CodeSays(page, pages.Count)))
+                yield return broken;
         }
+    }
+
+    private static IEnumerable<Broken> Code(PrintedPage page, string code)
+    {
+        if (Read(page) is var read && read != code)
+            yield return new Broken(page.Number, PageRule.SquareCode, $"the square code says {read ?? "nothing"} and should say {code}");
+        if (page.Code.Count == 0)
+            yield break;
+        var square = page.Code.Aggregate((a, b) => a.With(b));
+        if (page.Marginal.Concat(page.Signs).Any(s => s.Place.Meets(square, 0)))
+            yield return new Broken(page.Number, PageRule.SquareCode, "words stand on the square code");
+        if (!Printable(page).Holds(square, 0))
+            yield return new Broken(page.Number, PageRule.SquareCode, "the square code runs into the edge that a printer leaves out");
+        if (page.Code.Min(m => m.Width) is var module && module < LeastModule)
+            yield return new Broken(page.Number, PageRule.SquareCode, $"a module of the square code is {module / Area.Millimetre:0.00} mm wide");
     }
 
     // most printers leave out the outer 5 mm (common practice, no source)
     private static Area Printable(PrintedPage page) => new(
         page.Paper.Left + (5 * Area.Millimetre), page.Paper.Bottom + (5 * Area.Millimetre), page.Paper.Right - (5 * Area.Millimetre), page.Paper.Top - (5 * Area.Millimetre));
-
-    private static string Head(PlannedPrint print, string counter)
-    {
-        var id = print.Identity;
-        var unit = id.Unit is null ? "" : $" · {print.Words.Unit} {id.Unit} {id.Place}";
-        return $"{id.Procedure}{unit} {counter} {id.SetMark ?? print.Words.Specimen}";
-    }
-
-    private static string Foot(PlannedPrint print, string counter)
-    {
-        var (id, words) = (print.Identity, print.Words);
-        var copy = id.SetMark is null ? $"{words.Specimen}, {words.NotIssued}" : $"{words.Copy} {id.SetMark}";
-        var help = print.Plan.Scope.Library.Workshop.Help is { } h ? $"{words.Help}: {print.Plan.Scope.Library.Tongue.Text(h.Value)}" : "";
-        var printed = id.PrintedAt.Length > 0 ? $"{words.Printed} {id.PrintedAt} · " : "";
-        return $"{id.Procedure} {id.Version} · {ShortHash.Of(id.Hash)} · {copy} · {counter} {help} {words.StandingNotice} {words.SheetsDisagree} {printed}{words.Forms} {ShortHash.Of(id.TemplateHash)}{(id.WordsHash is { } wording ? $" · {words.Wording} {words.Language} {ShortHash.Of(wording)}" : "")}";
-    }
 
     private static string? Read(PrintedPage page)
     {

@@ -62,7 +62,7 @@ internal static class MessageRules
     }
 
     /// <summary>Codes are the one thing of their size that begins at the left edge with a figure: <c>16.2/7</c>.</summary>
-    private static IEnumerable<(string Code, int At)> Codes(PrintedPage page)
+    public static IEnumerable<(string Code, int At)> Codes(PrintedPage page)
     {
         for (var i = 0; i < page.Signs.Count; i++)
         {

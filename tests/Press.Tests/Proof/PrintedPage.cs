@@ -14,6 +14,7 @@ internal sealed class PrintedPage
 {
     private const double CapHeight = 0.7;
     private const double LeastBoxEdge = 7.4 * Area.Millimetre; // 8 mm less the line itself
+    private const double LeastHole = 5 * Area.Millimetre; // for a punch of 6 mm
     private const double White = 0.99;
 
     private PrintedPage(int number, Area inner, Area paper) => (Number, Inner, Paper) = (number, inner, paper);
@@ -45,18 +46,27 @@ internal sealed class PrintedPage
     /// <summary>Everything drawn between the margins that is not white.</summary>
     public List<Area> Drawn { get; } = [];
 
-    /// <summary>Black rectangles in the lower right corner: the code.</summary>
+    /// <summary>Around what stands in the head.</summary>
+    public List<Area> HeadFrames { get; } = [];
+
+    /// <summary>Circles to punch, in the left margin.</summary>
+    public List<Area> Holes { get; } = [];
+
+    /// <summary>Black rectangles where the code belongs.</summary>
     public List<Area> Code { get; } = [];
 
-    /// <param name="code">Where the code belongs.</param>
-    public static PrintedPage Read(Page page, Area inner, Area code)
+    public static PrintedPage Read(Page page, PlannedPrint print)
     {
-        var read = new PrintedPage(page.Number, inner, new Area(0, 0, page.Width, page.Height));
+        var paper = new Area(0, 0, page.Width, page.Height);
+        var read = new PrintedPage(page.Number, print.Inner(paper), paper);
         read.Letters(page);
         foreach (var path in page.Paths)
-            read.Path(path, code);
+            read.Path(path, print.CodePlace(paper));
         return read;
     }
+
+    /// <summary>What stands in an area, in the order in which the page draws it.</summary>
+    public string Within(Area area) => Said([.. Signs.Where(s => area.Holds(s.Place, 0.1))]);
 
     private void Letters(Page page)
     {
@@ -80,7 +90,11 @@ internal sealed class PrintedPage
         var place = new Area(b.Left, b.Bottom, b.Right, b.Top);
         if (path.IsFilled && code.Holds(place, 1))
             Code.AddRange(path.Select(p => p.GetBoundingRectangle()).OfType<UglyToad.PdfPig.Core.PdfRectangle>().Select(r => new Area(r.Left, r.Bottom, r.Right, r.Top)));
-        else
+        else if (place.Right < Inner.Left && place is { Height: > LeastHole, Width: > LeastHole })
+            Holes.Add(place);
+        else if (place.Bottom > Inner.Top)
+            HeadFrames.Add(place);
+        else if (!Holes.Any(h => h.Holds(place, 0)))
         {
             Drawn.Add(place);
             if (path is { IsStroked: true, IsFilled: false, Count: 1 } && path[0].IsDrawnAsRectangle && place.Height >= LeastBoxEdge && place.Width >= LeastBoxEdge)

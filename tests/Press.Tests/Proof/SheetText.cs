@@ -9,11 +9,15 @@ internal sealed record SheetPiece(string Text, IElement In);
 /// <summary>The sheet as it was written for the press.</summary>
 internal sealed class SheetText
 {
-    public SheetText(string html)
+    private const int Telling = 20;
+
+    /// <param name="whole">Selects what must stand on one page whole.</param>
+    public SheetText(string html, string whole)
     {
         var main = new HtmlParser().ParseDocument(html).QuerySelector("main")!;
         Pieces = [.. Below(main)];
-        Rows = [.. main.QuerySelectorAll("article.step")];
+        Rows = [.. main.QuerySelectorAll(whole)];
+        Headings = [.. main.QuerySelectorAll("h2")];
         Messages = [.. main.QuerySelectorAll(".message")];
         Boxes = [.. main.QuerySelectorAll(".box").Select(b => (b, Beside(b)))];
     }
@@ -22,12 +26,16 @@ internal sealed class SheetText
 
     public List<IElement> Rows { get; }
 
+    public List<IElement> Headings { get; }
+
     public List<IElement> Messages { get; }
 
     /// <summary>Boxes to write in, each with the smallest block around it that says something.</summary>
     public List<(IElement Box, IElement Beside)> Boxes { get; }
 
-    public static string CodeOf(IElement row) => Bare(row.QuerySelector(".code")!.TextContent);
+    /// <summary><c>step 6/1</c>, or how it begins.</summary>
+    public static string NameOf(IElement row) =>
+        row.QuerySelector(".code") is { } code ? $"step {Bare(code.TextContent)}" : $"\"{Said(row)[..Math.Min(Telling, Said(row).Length)]}…\"";
 
     public static string Said(IElement element) => string.Concat(Below(element).Select(p => p.Text));
 

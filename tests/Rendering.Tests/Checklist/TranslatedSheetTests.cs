@@ -65,6 +65,15 @@ public sealed partial class TranslatedSheetTests
         Assert.DoesNotMatch(@"words\s[0-9A-F]{4}", Demo.Value[English]);
     }
 
+    [Fact]
+    public void Every_tag_and_every_leaf_of_a_translated_print_names_the_words_too()
+    {
+        var tags = Demo.Value["sheets/wb-40--tags-es-a4.html"];
+        Assert.Equal(Markup.Count(tags, "<section class=\"leaf\">") + Markup.Count(tags, "<article class=\"cut"), Wording().Count(tags));
+        Assert.All(Wording().Matches(tags), m => Assert.Equal(WordsMark(Demo.Value[Spanish]), m.Value));
+        Assert.Equal(0, Wording().Count(Demo.Value["sheets/wb-40--tags-a4.html"]));
+    }
+
     [Theory]
     [InlineData("wheel-end/wb-40.es.md", "Quitar la tapa", "Sacar la tapa")]
     [InlineData("common/wb-60.es.md", "Revisar la llave", "Ver la llave")]
@@ -151,7 +160,7 @@ public sealed partial class TranslatedSheetTests
 
     private static string Visible(string html) => System.Net.WebUtility.HtmlDecode(Tag().Replace(Drawing().Replace(Markup.Between(html, "<main>", "</main>"), m => $" {m.Value} "), " "));
 
-    private static List<string> Numbers(string html) => [.. Number().Matches(Visible(html)).Select(m => m.Value)];
+    private static List<string> Numbers(string html) => [.. Number().Matches(Wording().Replace(Visible(html), "")).Select(m => m.Value)];
 
     private static IEnumerable<string> Words(string html) => Word().Matches(Visible(html)).Select(m => m.Value.ToLowerInvariant()).Distinct();
 
