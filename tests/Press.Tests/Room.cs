@@ -43,9 +43,10 @@ internal static class Prints
     public static SheetPrint Wb40 => Demo.First(p => p.Identity.Procedure == "WB-40");
 
     /// <summary>Whatever rules the procedures break: only the paper is proved here.</summary>
-    public static ImmutableArray<SheetPrint> Of(IReadOnlyList<RawFile> files)
+    public static ImmutableArray<SheetPrint> Of(IReadOnlyList<RawFile> files) => Of(Pipeline.Check(files));
+
+    public static ImmutableArray<SheetPrint> Of(Bench bench)
     {
-        var bench = Pipeline.Check(files);
         var hashes = bench.Library.Procedures.ToImmutableDictionary(p => p.Id.Value, p => ProcedureHash.Of(bench.Library, p));
         return [.. Specimens.Of(bench, hashes).Select(s => SheetPrint.Of(s.Plan, s.Identity, s.Words, Paper.A4))];
     }
