@@ -26,6 +26,7 @@ internal static class ShimSheet
             ["made_in"] = $"{setting?.Stock.Unit}",
             ["rows"] = setting is null ? [] : Rows(setting, shims),
             ["other"] = setting is null ? "" : $"Another pack in: new pack = old pack {(setting.ThickerIsLooser ? '−' : '+')} (play − {setting.Target}). Measure the play again with the new pack in.",
+            ["missing"] = Missing(shims, setting),
             ["basis"] = shims.Basis?.Value ?? "",
         };
     }
@@ -36,6 +37,17 @@ internal static class ShimSheet
         shims.ThickerIs is { } way ? $"A thicker pack is {way.Value}" : "",
         shims.Play is { } play ? $"Play: {Measures.InBoth(play.Value)}{(shims.Target is { } aim ? $", aim at {aim.Value}" : "")}" : "",
     }.Where(s => s.Length > 0)) + ".";
+
+    /// <summary>Why something that belongs here is not here.</summary>
+    private static string Missing(ShimItem shims, ShimSetting? setting) => (setting, shims) switch
+    {
+        (null, _) => "No pack is worked out: sizes, direction or play do not say enough, or the sizes make too many packs.",
+        (_, { AsBuilt: null }) => "No pack is drawn or listed: nothing says how thick the pack was as built.",
+        var (s, i) when s.Stock.Pieces(i.AsBuilt!.Value.Value) is null => $"The pack as built is not drawn: up to {Say.Number(s.Stock.Most)} pieces of the sizes in stock do not make {i.AsBuilt.Value.Value}.",
+        (_, { Plausible: null }) => "No packs are listed: nothing says which plays can be measured.",
+        var (s, i) when ShimTable.Of(s, i.AsBuilt!.Value.Value, i.Plausible!.Value.Value).IsEmpty => $"No packs are listed: {i.Plausible.Value.Value} is open at one end or has too many steps.",
+        _ => "",
+    };
 
     // the rule, with the largest play that can be measured
     private static ScriptArray Lines(ShimSetting setting, ShimItem shims)

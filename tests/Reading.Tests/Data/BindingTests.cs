@@ -42,6 +42,15 @@ public sealed class BindingTests
     }
 
     [Fact]
+    public void Shims_have_their_sizes_and_what_a_thicker_pack_does()
+    {
+        var shims = Hauler.Shims.Find("hub-shims")!;
+        Assert.Equal("0.05 mm, 0.10 mm, 0.13 mm, 0.25 mm, 0.50 mm, 0.75 mm", string.Join(", ", shims.Sizes.Select(s => s.Value)));
+        Assert.Equal((5, "looser", "0.05 to 0.15 mm", "0.10 mm"), (shims.Most?.Value, shims.ThickerIs?.Value, $"{shims.Play?.Value}", $"{shims.Target?.Value}"));
+        Assert.Equal(("1.85 mm", "0.00 to 0.60 mm"), ($"{shims.AsBuilt?.Value}", $"{shims.Plausible?.Value}"));
+    }
+
+    [Fact]
     public void A_reading_has_its_bands_and_a_look_its_verdicts()
     {
         var disc = Hauler.Readings.Find("disc-thickness")!;

@@ -76,11 +76,21 @@ public sealed class DrawnFromTheLibraryTests
         Assert.Equal(["1.85 mm", "S1 0.75 mm", "S2 0.75 mm", "S3 0.25 mm", "S4 0.10 mm", "0.75 + 0.75 + 0.25 + 0.10 = 1.85 mm"], Texts("shims-no-1", SiteDrawings.Page(Okr34)));
 
     [Theory]
-    [InlineData("as-built: 1.85 mm", "as-built: 1.84 mm")]
-    [InlineData("    as-built: 1.85 mm\n", "")]
-    [InlineData("    thicker-is: looser\n", "")]
-    public void A_pack_that_the_stock_does_not_make_is_not_drawn(string from, string to) =>
-        Assert.DoesNotContain("shims-no-1", SiteDrawings.Of(SiteDrawings.Page(Okr34, (Sheet, from, to))).Keys);
+    [InlineData("as-built: 1.85 mm", "as-built: 1.84 mm", "up to 5 pieces of the sizes in stock do not make 1.84 mm")]
+    [InlineData("    as-built: 1.85 mm\n", "", "nothing says how thick the pack was as built")]
+    [InlineData("    thicker-is: looser\n", "", "sizes, direction or play do not say enough")]
+    public void A_pack_that_is_not_known_is_not_drawn_and_the_page_says_why(string from, string to, string why)
+    {
+        var page = SiteDrawings.Page(Okr34, (Sheet, from, to));
+        Assert.DoesNotContain("shims-no-1", SiteDrawings.Of(page).Keys);
+        Assert.Contains(why, page);
+    }
+
+    [Theory]
+    [InlineData("plausible: 0.00 to 0.60 mm ", "plausible: from 0.00 mm ")]
+    [InlineData("plausible: 0.00 to 0.60 mm ", "plausible: 0.0000 to 0.6000 mm ")]
+    public void Plays_that_nobody_could_read_through_are_not_listed_and_the_page_says_so(string from, string to) =>
+        Assert.Contains("is open at one end or has too many steps", SiteDrawings.Page(Okr34, (Sheet, from, to)));
 
     [Theory]
     [InlineData("0.27 to 0.33", "1.63", "2 × 0.75 + 1 × 0.13", "0.05 to 0.11")]
