@@ -38,7 +38,7 @@ internal static class ShimReader
         if (sizes.Length > MostSizes)
             shims.WrongKind(shims.Map.Find("sizes")!, $"a list of {Say.Number(sizes.Length)}", $"a list of at most {Say.Number(MostSizes)} sizes", "[0.05 mm, 0.10 mm]");
         else if (sizes.FirstOrDefault(s => s.Value.Number <= 0) is { Value.Unit: not null } none)
-            shims.WrongKind(shims.Map.Find("sizes")!, $"a list with `{none.At.Text}` in it", "sizes above zero", "[0.05 mm, 0.10 mm]");
+            shims.WrongKind(shims.Map.Find("sizes")!, $"a list with `{none.At.Text}` in it", "a list of sizes above zero", "[0.05 mm, 0.10 mm]");
         else
             return sizes;
         return [];
