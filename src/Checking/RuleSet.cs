@@ -168,6 +168,7 @@ public static class RuleSet
         Rule.OfTranslation<TranslationStepMissing>(),
         Rule.OfTranslation<TranslationStepUnknown>(),
         Rule.OfTranslation<TranslationTextMissing>(),
+        Rule.OfTranslation<TranslationUntouched>(),
         Rule.OfTranslation<TranslationWordIdle>(),
         Rule.OfTranslation<TranslationWordMissing>(),
     ];

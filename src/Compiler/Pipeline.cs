@@ -73,4 +73,13 @@ public static class Pipeline
         var own = bench.Findings.FirstOrDefault(f => drafted.Files.Any(d => d.Path == f.At.Source.Path));
         return own is null ? drafted : DraftedFiles.Refused($"The draft would begin with a finding: {own.Found}", own.PutRight);
     }
+
+    /// <summary>A translation to be written over its original. Every place that still is the original's is a finding of it, so it is not printed before.</summary>
+    public static DraftedFiles DraftTranslation(IReadOnlyList<RawFile> files, NewTranslation wanted)
+    {
+        var drafted = TranslationDrafting.Draft(files, wanted);
+        var bench = Check([.. files, .. drafted.Files.Select(f => new RawFile(f.Path, f.Bytes.Length, f.Bytes))]);
+        var fault = bench.Findings.FirstOrDefault(f => f.Severity == Severity.Fault && drafted.Files.Any(d => d.Path == f.At.Source.Path));
+        return fault is null ? drafted : DraftedFiles.Refused($"The draft would begin with a fault: {fault.Found}", fault.PutRight);
+    }
 }

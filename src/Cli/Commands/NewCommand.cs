@@ -17,8 +17,11 @@ internal static partial class NewCommand
         var author = new Option<string?>("--author") { Description = "Initials of who writes it; the first person of the workshop when left out.", HelpName = "initials" };
         var within = CommonOptions.In();
         var output = new Option<string?>("--out") { Description = "Folder in the workshop for the file; the workshop's own when left out.", HelpName = "folder" };
-        var command = new Command("new", "Start a procedure that compiles; in an empty folder, a workshop too.") { id, title, machine, author, within, output };
-        command.SetAction(parsed => Run(
+        var language = new Option<string?>("--translate") { Description = "Start the translation of a procedure that is there, beside it; --author is then who translates.", HelpName = "en|es" };
+        var command = new Command("new", "Start a procedure that compiles; in an empty folder, a workshop too. Or start a translation.") { id, title, machine, author, language, within, output };
+        command.SetAction(parsed => parsed.GetValue(language) is { } into ? Translate(
+            new NewTranslation(parsed.GetValue(id)!, into, parsed.GetValue(author)),
+            new Option[] { title, machine, output }.FirstOrDefault(o => parsed.GetResult(o) is { Implicit: false })?.Name, parsed.GetValue(within), around) : Run(
             new NewProcedure(parsed.GetValue(id)!, parsed.GetValue(title)!, parsed.GetValue(machine), parsed.GetValue(author)),
             parsed.GetValue(within), parsed.GetValue(output), around));
         return command;
@@ -41,6 +44,22 @@ internal static partial class NewCommand
         foreach (var file in placed)
             around.Out.WriteLine($"Wrote {Path.Combine(shown, file.Path).Replace('\\', '/')}.");
         around.Out.WriteLine($"It compiles as it stands. Write on, then: witnessmark check {shown}");
+        return ExitCode.Clean;
+    }
+
+    /// <param name="idle">An option that says nothing of a translation, or null.</param>
+    private static int Translate(NewTranslation wanted, string? idle, string? within, Surroundings around)
+    {
+        if (idle is not null)
+            throw new RefusedException($"{idle} says nothing of a translation.", "It stands beside its original and takes title and machine from it. Leave the option out.");
+        var (folder, shown, files) = Workshop(within, around);
+        var drafted = Pipeline.DraftTranslation(files, wanted);
+        if (drafted.Refusal is { } refusal)
+            throw new RefusedException(refusal.What, refusal.Todo);
+        OutputFolder.Add(folder, shown, drafted.Files);
+        foreach (var file in drafted.Files)
+            around.Out.WriteLine($"Wrote {Path.Combine(shown, file.Path).Replace('\\', '/')}.");
+        around.Out.WriteLine($"Write over its words; numbers and marks stay. What is not translated yet: witnessmark check {shown}");
         return ExitCode.Clean;
     }
 

@@ -12,7 +12,8 @@ public sealed class TranslationNumberDiffers : ITranslationRule
 
     public static void Check(TranslatedFile file, FindingList findings)
     {
-        foreach (var (original, own) in file.Settled.SelectMany(p => p.Each))
+        // what is not translated yet has its numbers in the words of the original
+        foreach (var (original, own) in file.Settled.SelectMany(p => p.Each).Where(e => TranslationUntouched.In(e.Original, e.Own).IsEmpty))
             Compare(file, Say.Capital($"{original.Says} of {file.Translation.Of.Value}"), original.Texts, own.Texts, original.At, own.At, findings);
         foreach (var pair in file.Translation.Names.Concat(file.Translation.Texts))
             Compare(file, $"“{Say.Short(pair.From.Value)}”", [pair.From.Value], [pair.To.Value], null, pair.To.At, findings);
