@@ -60,7 +60,7 @@ public sealed class SansBoldTests(Chromium chromium)
         Assert.All(messages.Zip(heights), pair =>
         {
             var says = pair.First.Avoid.Select(Text).Prepend($"{pair.First.Nature.Value} {Text(pair.First.Rest)}");
-            Assert.InRange(pair.Second * MillimetresPerPixel, 10, MessageRoom.Height(MessageRoom.Lines(says)) + 0.1);
+            Assert.InRange(pair.Second * MillimetresPerPixel, 10, MessageRoom.Height(MessageRoom.A4.Lines(says)) + 0.1);
         });
     }
 

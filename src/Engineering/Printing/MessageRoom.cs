@@ -1,10 +1,10 @@
 namespace Witnessmark.Engineering.Printing;
 
 /// <summary>
-/// Room for a safety message where its steps go on to another page. Browsers repeat it there as long as it takes no more than a quarter
-/// of the page, or of what the messages above it leave. Millimetres, on the narrower and the shorter paper.
+/// Room for safety messages where their steps go on to another page. Browsers repeat a message there as long as it takes no more than a
+/// quarter of the page, or of what the messages above it leave. Millimetres, on one paper.
 /// </summary>
-public static class MessageRoom
+public sealed class MessageRoom
 {
     private const double Share = 0.25;
 
@@ -16,16 +16,28 @@ public static class MessageRoom
     // a help line and a standing notice of two lines
     private const double LongestFoot = 40;
 
-    private static readonly double Column = SheetMeasures.NarrowPaper.Millimetres - SheetMeasures.Clamp.Millimetres - SheetMeasures.Right.Millimetres
-        - (2 * SheetMeasures.Warning.Millimetres) - LongestSignal - SheetMeasures.Divider.Millimetres - PadsBeside;
-
     private static readonly double Frame = PadsAbove + (2 * SheetMeasures.Warning.Millimetres) + (2 * SheetMeasures.MessageGap.Millimetres);
 
+    private readonly double _column;
+
+    private MessageRoom(double width, double height)
+    {
+        _column = width - SheetMeasures.Clamp.Millimetres - SheetMeasures.Right.Millimetres
+            - (2 * SheetMeasures.Warning.Millimetres) - LongestSignal - SheetMeasures.Divider.Millimetres - PadsBeside;
+        Page = height - SheetMeasures.Clip.Millimetres - LongestFoot;
+    }
+
+    /// <summary>ISO 216, from memory.</summary>
+    public static MessageRoom A4 { get; } = new(SheetMeasures.NarrowPaper.Millimetres, 297);
+
+    /// <summary>8.5 by 11 in.</summary>
+    public static MessageRoom Letter { get; } = new(215.9, SheetMeasures.ShortPaper.Millimetres);
+
     /// <summary>Of a page, without clip and foot.</summary>
-    public static double Page { get; } = SheetMeasures.ShortPaper.Millimetres - SheetMeasures.Clip.Millimetres - LongestFoot;
+    public double Page { get; }
 
     /// <summary>Lines of a message: nature and consequence, then each way to avoid it. Measured in bold, so never too few.</summary>
-    public static int Lines(IEnumerable<string> paragraphs) => paragraphs.Sum(p => SansBold.Lines(p, SheetMeasures.Said, Column));
+    public int Lines(IEnumerable<string> paragraphs) => paragraphs.Sum(p => SansBold.Lines(p, SheetMeasures.Said, _column));
 
     /// <param name="left">What messages above leave of the page.</param>
     public static int MostLines(double left) => Math.Max(0, (int)(((left * Share) - Frame) / SheetMeasures.SaidLine.Millimetres));

@@ -22,8 +22,22 @@ public class SansBoldTests
     [Fact]
     public void A_message_below_others_has_a_quarter_of_what_they_leave()
     {
-        Assert.Equal(7, MessageRoom.MostLines(MessageRoom.Page));
-        Assert.Equal(5, MessageRoom.MostLines(MessageRoom.Page - (2 * MessageRoom.Height(3))));
+        Assert.Equal(7, MessageRoom.MostLines(MessageRoom.Letter.Page));
+        Assert.Equal(8, MessageRoom.MostLines(MessageRoom.A4.Page));
+        Assert.Equal(5, MessageRoom.MostLines(MessageRoom.Letter.Page - (2 * MessageRoom.Height(3))));
         Assert.Equal(0, MessageRoom.MostLines(30));
+    }
+
+    /// <summary>43.8 mm each: a quarter of the 219.4 mm of a Letter page is 54.9, of the 175.6 below one 43.9, of the 131.9 below two 33.0.</summary>
+    [Fact]
+    public void Of_three_messages_of_six_lines_a_page_repeats_two()
+    {
+        string[] six = ["Pinch", "a", "b", "c", "d", "e"];
+        var two = new MessagesInForce(MessageRoom.Letter).And(six).And(six);
+        var three = two.And(six);
+        Assert.True(two.LastIsRepeated);
+        Assert.False(three.LastIsRepeated);
+        Assert.Equal(3 * MessageRoom.Height(6), three.Take, 0.01);
+        Assert.Equal(2 * MessageRoom.Height(6), three.Repeated, 0.01);
     }
 }
