@@ -79,7 +79,7 @@ internal static class ShimSheet
     };
 
     // equal ones together, as they are picked from the drawer; none breaks at its sign
-    private static string Pieces(ShimPackMade pack) => string.Join(" + ", pack.Pieces.GroupBy(p => p.Number).Select(g => $"{Say.Number(g.Count())}\u00A0×\u00A0{g.First().NumberText}"));
+    private static string Pieces(ShimPackMade pack) => string.Join(", ", pack.Pieces.GroupBy(p => p.Number).Select(g => $"{Say.Number(g.Count())}\u00A0×\u00A0{g.First().NumberText}"));
 
     private static string Between(Quantity from, Quantity to) => from == to ? from.NumberText : $"{from.NumberText} to {to.NumberText}";
 }
