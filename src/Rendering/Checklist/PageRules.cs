@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text;
 using Witnessmark.Engineering.Printing;
 using Witnessmark.Records.Hashing;
-using Witnessmark.Records.Issuing;
 using Witnessmark.Rendering.Figures;
 
 namespace Witnessmark.Rendering.Checklist;
@@ -99,9 +98,9 @@ internal static class PageRules
         return $"{printed}{context.Words.Forms} {ShortHash.Of(context.Identity.TemplateHash)}{(Wording(context) is { Length: > 0 } wording ? " · " + wording : "")}";
     }
 
-    /// <summary>Who signs a translated print has read these words; empty in the procedure's own language. As in the blank, and on one line.</summary>
+    /// <summary>Who signs a translated print has read these words; empty in the procedure's own language. Its language anybody sees.</summary>
     public static string Wording(SheetContext context) =>
-        context.Identity.WordsHash is { } hash ? $"{context.Words.Wording} {CopyWords.Of(context.Words.Language, hash)}".Replace(' ', '\u00A0') : "";
+        context.Identity.WordsHash is { } hash ? $"{context.Words.Wording} {ShortHash.Of(hash)}".Replace(' ', '\u00A0') : "";
 
     public static string Code(SheetContext context, PrintKind kind) => Qr.Draw("code", $"{context.Identity.CodeText} {kind.Letter}".TrimEnd(), SizeOfCode(context, kind));
 

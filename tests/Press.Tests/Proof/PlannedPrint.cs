@@ -22,7 +22,7 @@ internal abstract record PlannedPrint(SheetPlan Plan, SheetIdentity Identity, Wo
 
     protected string Printed => Identity.PrintedAt.Length > 0 ? $"{Words.Printed} {Identity.PrintedAt} · " : "";
 
-    protected string Wording => Identity.WordsHash is { } hash ? $" · {Words.Wording} {Words.Language} {ShortHash.Of(hash)}" : "";
+    protected string Wording => Identity.WordsHash is { } hash ? $" · {Words.Wording} {ShortHash.Of(hash)}" : "";
 
     protected string CodeStart =>
         string.Join(' ', new[] { Identity.Procedure, Identity.Version, ShortHash.Plain(Identity.Hash), Identity.SetMark }.OfType<string>()).ToUpperInvariant();
