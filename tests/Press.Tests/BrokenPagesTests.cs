@@ -10,7 +10,7 @@ public sealed partial class BrokenPagesTests(Room room)
     /// <summary>What was done wrong, how, the rule that it breaks, and the step on whose page.</summary>
     public static TheoryData<string, string, string, string> Wrong => new()
     {
-        { "a row goes on to the next page", "#step-12{break-inside:auto} #step-12 .line:nth-of-type(2){break-before:page}", nameof(PageRule.Row), "12/3" },
+        { "a row goes on to the next page", "#step-11{break-inside:auto} #step-11 .line:nth-of-type(2){break-before:page}", nameof(PageRule.Row), "11/5" },
         { "a grid of readings goes on to the next page", "#step-2{break-inside:auto} #step-2 .tables{display:block} #step-2 tr:nth-child(3){break-before:page}", nameof(PageRule.Row), "2/9" },
         { "a ladder goes on to the next page", "#step-9{break-inside:auto} #step-9 :is(.ladder,.rungs){display:block} #step-9 li:nth-child(4){break-before:page}", nameof(PageRule.Row), "9/6" },
         { "a bolt circle goes on to the next page", "#step-16-6{break-inside:auto} #step-16-6 .passes{display:block} #step-16-6 .run:nth-child(4){break-before:page}", nameof(PageRule.Row), "16.6/0" },

@@ -23,7 +23,7 @@ public sealed class SitePagesTests
         var pages = Built.Value.Where(p => p.Key.EndsWith(".html", StringComparison.Ordinal)).ToList();
         Assert.True(pages.Count > 100);
         foreach (var (path, html) in pages)
-            foreach (var authority in html.Contains("<html lang=\"es\"", StringComparison.Ordinal) ? ["fabricante", "sitio", "ley local", "práctica con licencia"] : new[] { "maker", "site", "law", "licensed practice" })
+            foreach (var authority in html.Contains("<html lang=\"es\"", StringComparison.Ordinal) ? ["fabricante", "sitio", "ley local", "profesional autorizado"] : new[] { "maker", "site", "law", "licensed practice" })
                 Assert.True(html.Contains(authority, StringComparison.OrdinalIgnoreCase), $"{path} says nothing of {authority}");
     }
 

@@ -87,10 +87,11 @@ public static class SheetMeasures
 
     // blocks
     public static readonly Measure LadderRow = Length("ladder-row", 9.9);
-    public static readonly Measure LadderCell = Length("ladder-cell", 43);
+    public static readonly Measure LadderCell = Length("ladder-cell", 44);
     public static readonly Measure LadderPad = Length("ladder-pad", 0.45);
     public static readonly Measure Drawing = Length("drawing", 26);
     public static readonly Measure Circle = Length("circle", 70);
+    public static readonly Measure Dial = Length("dial", 42);
     public static readonly Measure Gap = Length("gap", 1.6);
     public static readonly Measure MessageGap = Length("message-gap", 1.3);
     public static readonly Measure SignalWidth = Length("signal-width", 51);

@@ -26,7 +26,7 @@ internal static class ItemLines
 
     private static string Load(LoadItem load, SheetContext context) => Joined(
         Both(load.Mass?.Value),
-        load.Gear is { } gear ? load.Angle is { } angle ? $"{context.Tongue.Name(gear.Value)} {context.Words.AtAngle} {angle.Value}" : context.Tongue.Name(gear.Value) : null,
+        load.Gear is { } gear ? load.Angle is { } angle ? $"{context.Tongue.Name(gear.Value)} {context.Words.AtAngle} {angle.Value.NumberText}°" : context.Tongue.Name(gear.Value) : null,
         Both(load.Radius?.Value, context.Words.Radius));
 
     private static string Space(FluidSpace space, bool into, SheetContext context) => Joined(

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Witnessmark.Engineering.Printing;
+using Witnessmark.Language.Wording;
 using Witnessmark.Records.Hashing;
 using Witnessmark.Rendering.Figures;
 
@@ -29,7 +30,7 @@ internal static class PageRules
             $"@top-left{{content:{Quote(Top(context))}}}",
             $"@top-center{{content:{counter}}}",
             $"@top-right{{content:{mark}}}",
-            $"@bottom-left{{content:{Quote(Identity(context) + " · ")} {counter} {Quote("\n" + string.Join('\n', foot))}}}",
+            $"@bottom-left{{content:{Quote(Identity(context) + " · ")} {counter} {Quote(Printed(context) + "\n" + string.Join('\n', foot))}}}",
             $"@bottom-right{{content:{(code ? $"url(\"data:image/svg+xml,{Uri.EscapeDataString(Code(context, kind))}\")" : "\"\"")}}}}}{CodeWidth(context, kind)}");
     }
 
@@ -42,7 +43,7 @@ internal static class PageRules
 
     private static double FootHeight(SheetContext context, PrintKind kind)
     {
-        var says = Foot(context).Prepend($"{Identity(context)} · {kind.Says} 99 {context.Words.OutOf} 99");
+        var says = Foot(context).Prepend($"{Identity(context)} · {kind.Says} 99 {context.Words.OutOf} 99{Printed(context)}");
         var lines = says.Sum(l => SansBold.Lines(l, SheetMeasures.Floor, TextWidth(context, kind) * Slack));
         return Math.Max(
             SizeOfCode(context, kind) + SheetMeasures.SquareCodeQuiet.Millimetres,
@@ -88,15 +89,15 @@ internal static class PageRules
         if (context.Scope.Library.Workshop.Help is { } help)
             yield return $"{words.Help}: {context.Tongue.Text(help.Value)}";
         yield return words.StandingNotice;
-        yield return $"{words.SheetsDisagree} {Forms(context)}";
+        yield return $"{words.SheetsDisagree} {Say.Capital(Forms(context))}";
     }
 
-    /// <summary>When and with what it was made: <c>printed 2031-06-11 06:40 · forms 1A2B 3C4D 5E6F · words 6A89 FCB9 9BC8</c></summary>
-    public static string Forms(SheetContext context)
-    {
-        var printed = context.Identity.PrintedAt is { Length: > 0 } at ? $"{context.Words.Printed} {at} · " : "";
-        return $"{printed}{context.Words.Forms} {ShortHash.Of(context.Identity.TemplateHash)}{(Wording(context) is { Length: > 0 } wording ? " · " + wording : "")}";
-    }
+    /// <summary>With what it was made: <c>forms 1A2B 3C4D 5E6F · words 6A89 FCB9 9BC8</c></summary>
+    public static string Forms(SheetContext context) =>
+        $"{context.Words.Forms} {ShortHash.Of(context.Identity.TemplateHash)}{(Wording(context) is { Length: > 0 } wording ? " · " + wording : "")}";
+
+    /// <summary>Behind the page, where there is room for it: <c> · printed 2031-06-11 06:40</c>; nothing on a specimen.</summary>
+    public static string Printed(SheetContext context) => context.Identity.PrintedAt is { Length: > 0 } at ? $" · {context.Words.Printed} {at}" : "";
 
     /// <summary>Who signs a translated print has read these words; empty in the procedure's own language. Its language anybody sees.</summary>
     public static string Wording(SheetContext context) =>

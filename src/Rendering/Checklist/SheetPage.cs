@@ -37,6 +37,7 @@ public static class SheetPage
             ["issued"] = identity.SetMark is null ? words.NotIssued : "",
             ["identity"] = PageRules.Identity(context),
             ["serial"] = identity.Serial is { } serial ? $"{words.Serial} {serial}" : "",
+            ["printed"] = PageRules.Printed(context),
             ["foot"] = new ScriptArray(PageRules.Foot(context)),
             ["code"] = new RawHtml(PageRules.Code(context, PrintKind.Sheet(words))),
             ["no_foot"] = words.NoFoot,

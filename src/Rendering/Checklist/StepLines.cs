@@ -28,9 +28,7 @@ internal static class StepLines
             yield return Line(words.Wait, context.Quantities.Text(wait.Range) + (wait.Until is { } until ? $" {words.Until} {context.Tongue.Text(until.Value)}" : ""));
         if (!step.Asks.OfType<StackAsk>().Any() && CallWords.Of(step, context) is { } call)
         {
-            yield return Line(words.Call, $"“{Blanks(call.Call)}”");
-            if (call.Answer.Length > 0)
-                yield return Line(words.Answer, $"“{Blanks(call.Answer)}”");
+            yield return Spoken(call, words);
         }
     }
 
@@ -77,5 +75,10 @@ internal static class StepLines
 
     private static string Blanks(string spoken) => spoken.Replace("___", "…", StringComparison.Ordinal);
 
-    private static ScriptObject Line(string key, string text) => new() { ["key"] = key, ["text"] = text };
+    // a call and its answer are read as one
+    private static ScriptObject Spoken(CallWords call, Words words) =>
+        Line(words.Call, $"“{Blanks(call.Call)}”", call.Answer.Length > 0 ? words.Answer : "", $"“{Blanks(call.Answer)}”");
+
+    private static ScriptObject Line(string key, string text, string back = "", string answer = "") =>
+        new() { ["key"] = key, ["text"] = text, ["back"] = back, ["answer"] = answer };
 }

@@ -45,6 +45,7 @@ public static class FenderCard
             ["top"] = PageRules.Top(context),
             ["mark"] = identity.SetMark ?? words.Specimen,
             ["identity"] = PageRules.Identity(context),
+            ["printed"] = PageRules.Printed(context),
             ["foot"] = new ScriptArray(PageRules.Foot(context)),
             ["no_foot"] = words.NoFoot,
             ["one_side"] = words.OneSide,

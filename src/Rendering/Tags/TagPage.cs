@@ -39,7 +39,7 @@ public static class TagPage
     private static ScriptObject Leaf(ImmutableArray<Cut> cuts, int number, int of, SheetContext context) => new()
     {
         ["head"] = string.Create(CultureInfo.InvariantCulture, $"{context.Words.TagsFor} {PageRules.Top(context)} · {context.Words.Leaf} {number} {context.Words.OutOf} {of}"),
-        ["identity"] = PageRules.Identity(context),
+        ["identity"] = PageRules.Identity(context) + PageRules.Printed(context),
         ["forms"] = PageRules.Forms(context),
         ["how"] = context.Words.CutTearPunch,
         ["code"] = new RawHtml(Code(context.Identity, number, of)),

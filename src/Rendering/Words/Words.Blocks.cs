@@ -7,16 +7,16 @@ public sealed partial record Words
 {
     // ladder
     public string SteelColumn => Say("STEEL · teeth out", "ACERO · dientes fuera");
-    public string FrictionColumn => Say("FRICTION · teeth in", "FRICCIÓN · dientes dentro");
+    public string FrictionColumn => Say("FRICTION · teeth in", "DISCO · dientes dentro");
     public string FacingTo => Say("facing to", "forro hacia");
     public string Shows => Say("shows", "muestra");
     public string Facing => Say("FACING", "FORRO");
     public string Steel => Say("STEEL", "ACERO");
     public string LeftNow => Say("Left now", "Quedan");
     public string NotAgreed => Say("Not agreed?", "¿No coincide?");
-    public string LiftOut => Say("Lift out to the last line both agree on.", "Saque hasta la última línea en que coincidan.");
+    public string LiftOut => Say("Lift out to the last line both agree on.", "Desarme hasta la última línea en que ambos coincidan.");
     public string In => Say("in", "van");
-    public string Left => Say("left", "fuera");
+    public string Left => Say("left", "sobran");
     public string Piston => Say("PISTON", "PISTÓN");
     public string Ring => Say("RING", "ANILLO");
     public string SectionOfStack => Say("Section of the stack", "Corte del paquete");
@@ -28,8 +28,8 @@ public sealed partial record Words
     public string BoltGets => Say("bolt gets", "el perno recibe");
     public string Adapter => Say("with adapter", "con adaptador");
     public string Dial => Say("Dial", "Ajuste");
-    public string InkEach => Say("Read left to right. Ink each bolt as the wrench clicks.", "Lea de izquierda a derecha. Marque cada perno al sonar la llave.");
-    public string BoltCircle => Say("Bolts clockwise, 1 at twelve o'clock", "Pernos en sentido horario, 1 a las doce");
+    public string InkEach => Say("Read left to right. Ink each bolt as the wrench clicks.", "Lea de izquierda a derecha. Marque cada perno al oír el clic.");
+    public string BoltCircle => Say("Bolts clockwise, 1 at twelve o'clock", "Sentido horario, el 1 a las doce");
     public string PropertyClass => Say("class", "clase");
 
     // ends
@@ -41,7 +41,7 @@ public sealed partial record Words
     public string SectionDone => Say("Section done", "Sección hecha");
     public string BrokeOff => Say("Broke off", "Se paró");
     public string AtStep => Say("at step", "en el paso");
-    public string Restart => Say("Restart: three steps back, or the last value written.", "Al reanudar: tres pasos atrás, o el último valor escrito.");
+    public string Restart => Say("Restart: three steps back, or the last value written.", "Para retomar: tres pasos atrás, o el último valor escrito.");
     public string SafeAfter => Say("Safe to stop after step", "Parada segura después del paso");
     public string NotSafeHere => Say("Not safe to stop here", "Aquí no hay parada segura");
     public string NextSafe => Say("Next: after step", "La próxima: después del paso");
@@ -65,9 +65,9 @@ public sealed partial record Words
     public string ThatBlocks => Say("that blocks", "que bloquea");
     public string SafeStop => Say("safe stop", "parada segura");
     public string EndOfStep => Say("end of step", "fin del paso");
-    public string UpTo => Say("up to", "hasta");
+    public string UpTo => Say("up to", "máx.");
     public string Below => Say("below", "menos de");
-    public string From => Say("from", "desde");
+    public string From => Say("from", "mín.");
     public string Above => Say("above", "más de");
     public string Nobody => Say("nobody", "nadie");
 
@@ -78,7 +78,7 @@ public sealed partial record Words
     public string Gathered(string word) => word switch
     {
         "sum" => Say("sum of", "suma de"),
-        "mean" => Say("mean of", "media de"),
+        "mean" => Say("mean of", "promedio de"),
         "least" => Say("least of", "el menor de"),
         "most" => Say("most of", "el mayor de"),
         _ => Say("spread of", "diferencia de"),
@@ -97,7 +97,7 @@ public sealed partial record Words
     {
         "least" => Say("least", "el menor"),
         "most" => Say("most", "el mayor"),
-        "mean" => Say("mean", "media"),
+        "mean" => Say("mean", "promedio"),
         "spread" => Say("spread", "diferencia"),
         "sum" => Say("sum", "suma"),
         _ => Say("each", "cada uno"),

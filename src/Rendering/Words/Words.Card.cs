@@ -6,8 +6,8 @@ public sealed partial record Words
     public string FenderCard => Say("fender card", "tarjeta");
     public string CardOnly => Say(
         "Numbers to see from the work. The sheet says what to do, and in which order.",
-        "Números para ver desde el trabajo. La hoja dice qué hacer y en qué orden.");
-    public string Torques => Say("Torque", "Par de apriete");
+        "Números para leer desde el puesto de trabajo. La hoja dice qué hacer y en qué orden.");
+    public string Torques => Say("Torque", "Torques");
     public string Counts => Say("Counts", "Recuentos");
     public string Limits => Say("Limits and stops", "Límites y paradas");
     public string SafeStops => Say("Safe to stop", "Parada segura");

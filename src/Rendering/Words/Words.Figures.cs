@@ -12,7 +12,7 @@ public sealed partial record Words
 
     // stack, shims
     public string Clearance => Say("clearance", "holgura");
-    public string ShimPack => Say("Shims of one pack", "Suplementos de un paquete");
+    public string ShimPack => Say("Shims of one pack", "Lainas de un paquete");
     public string PackAsBuilt => Say("Pack as built, from the sizes in stock", "Paquete de fábrica, con los espesores en existencia");
 
     // wrench
@@ -26,9 +26,9 @@ public sealed partial record Words
 
     // crew and machine over the steps
     public string WhoWorksWhen => Say("Who works when", "Quién trabaja cuándo");
-    public string OneAlone => Say("alone", "a solas");
+    public string OneAlone => Say("alone", "solo");
     public string Together => Say("together", "juntos");
-    public string Checking => Say("checks", "comprueba");
+    public string Checking => Say("checks", "verifica");
     public string LongestTimes => Say(
         "Longest times written. A thick line has no time written.",
         "Tiempos más largos. Una línea gruesa no tiene tiempo escrito.");
@@ -40,7 +40,7 @@ public sealed partial record Words
     // wear
     public string WearOf => Say("Readings over hours:", "Lecturas por horas:");
     public string Limit => Say("limit", "límite");
-    public string HoursOfMachine => Say("machine hours, h", "horas de máquina, h");
+    public string HoursOfMachine => Say("machine hours, h", "horómetro, h");
     public string ForetellsNothing => Say(
         "Readings only. The line ends at the last one and foretells nothing.",
         "Solo lecturas. La línea termina en la última y no predice nada.");

@@ -4,7 +4,7 @@ namespace Witnessmark.Rendering;
 public sealed partial record Words
 {
     // the leaf they are cut from
-    public string TagsFor => Say("Tags for", "Etiquetas de");
+    public string TagsFor => Say("Tags for", "Etiquetas para");
     public string Leaf => Say("leaf", "lámina");
     public string CutTearPunch => Say("Print on card. Cut on the frames, tear on the dots, punch the rings.", "Imprima en cartulina. Corte por los marcos, rasgue por los puntos, perfore los aros.");
 
@@ -32,8 +32,8 @@ public sealed partial record Words
 
     // used oil
     public string UsedOil => Say("USED OIL", "ACEITE USADO");
-    public string HoldsWhenFull => Say("the space holds", "el espacio lleva");
-    public string PouredIn => Say("drained", "vaciado");
+    public string HoldsWhenFull => Say("the space holds", "capacidad");
+    public string PouredIn => Say("drained", "drenado");
     public string OilBurns => Say("Burns: no flame, no smoking.", "Arde: sin llama, sin fumar.");
     public string OilScalds => Say("May be hot. Keep it off skin and eyes: gloves.", "Puede estar caliente. Lejos de piel y ojos: guantes.");
     public string OilStays => Say("Never into ground, drain or water. Never back into a machine. Do not mix.", "Nunca al suelo, desagüe o agua. Nunca de vuelta a una máquina. No mezclar.");
@@ -44,11 +44,11 @@ public sealed partial record Words
     public string InTheBag => Say("in the bag", "en la bolsa");
     public string Pieces => Say("pieces", "piezas");
     public string DoNotFitAgain => Say("DO NOT FIT AGAIN", "NO MONTAR DE NUEVO");
-    public string Keep => Say("KEEP", "SE QUEDA");
+    public string Keep => Say("KEEP", "GUARDAR");
     public string Scrap => Say("SCRAP", "DESECHO");
     public string StillOwed => Say("STILL OWED", "PENDIENTE");
     public string OnTheWheel => Say("Hang it on the steering wheel.", "Cuélguela en el volante.");
-    public string HoursNow => Say("machine hours now", "horas de máquina ahora");
+    public string HoursNow => Say("machine hours now", "horómetro ahora");
     public string AfterHours => Say("after", "tras");
     public string DueAt => Say("due at", "toca a las");
 

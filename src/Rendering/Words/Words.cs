@@ -26,19 +26,19 @@ public sealed partial record Words
     public string Serial => Say("serial", "serie");
     public string Copy => Say("copy", "copia");
     public string Specimen => Say("SPECIMEN", "MUESTRA");
-    public string Trial => Say("TRIAL: NOT FOR WORK", "PRUEBA: NO PARA EL TRABAJO");
-    public string NotIssued => Say("not issued", "no entregada");
+    public string Trial => Say("TRIAL: NOT FOR WORK", "PRUEBA: NO ES PARA TRABAJAR");
+    public string NotIssued => Say("not issued", "no emitida");
     public string Help => Say("Help", "Ayuda");
     public string StandingNotice => Say(
         "Maker's data, site rules, local law and licensed practice come first.",
-        "Primero: datos del fabricante, reglas del sitio, ley local y práctica con licencia.");
+        "Primero: datos del fabricante, reglas del sitio, ley local y profesional autorizado.");
     public string SheetsDisagree => Say("Sheets disagree? Stop.", "¿Las hojas no coinciden? Pare.");
     public string NoFoot => Say(
         "No identity and page number at the foot? This browser cannot print the sheet. Use Chromium.",
         "¿Falta al pie la identidad y el número de hoja? Este navegador no puede imprimir la hoja. Use Chromium.");
     public string OneSide => Say("Print on one side of the paper, at full size.", "Imprima por una sola cara y a tamaño real.");
-    public string Printed => Say("Printed", "Impreso");
-    public string Forms => Say("forms", "formularios");
+    public string Printed => Say("printed", "impreso");
+    public string Forms => Say("forms", "formatos");
     public string Wording => Say("words", "texto");
 
     // head
@@ -47,20 +47,20 @@ public sealed partial record Words
     public string FromSerial => Say("serial from", "serie desde");
     public string To => Say("to", "a");
     public string Crew => Say("Crew", "Cuadrilla");
-    public string Tools => Say("Tools", "Útiles");
+    public string Tools => Say("Tools", "Herramientas");
     public string Date => Say("date", "fecha");
-    public string MachineHours => Say("machine hours", "horas de máquina");
+    public string MachineHours => Say("machine hours", "horómetro");
     public string Place => Say("place", "lugar");
     public string Before => Say("Must be so before step", "Debe cumplirse antes del paso");
     public string HowToFill => Say(
         "Ring a step's number at its start, slash it at its end. Write values in empty boxes.",
-        "Rodee el número del paso al empezar y táchelo al terminar. Escriba valores en casillas vacías.");
+        "Encierre el número del paso al empezar y táchelo al terminar. Escriba los valores en las casillas vacías.");
     public string SeeAndStrike => Say("See it, then strike the printed cell.", "Véalo y tache la casilla impresa.");
 
     // step
     public string By => Say("by", "por");
     public string Time => Say("time", "hora");
-    public string Tool => Say("tool", "útil");
+    public string Tool => Say("tool", "herram.");
     public string Done => Say("DONE", "HECHO");
     public string NotSo => Say("NOT SO", "NO ES ASÍ");
     public string OnlyIf => Say("Only if", "Solo si");
@@ -75,7 +75,7 @@ public sealed partial record Words
     public string Load => Say("Load", "Carga");
     public string AtAngle => Say("at", "a");
     public string Radius => Say("radius", "radio");
-    public string Drains => Say("Drains", "Sale");
+    public string Drains => Say("Drains", "Drena");
     public string Takes => Say("Takes", "Lleva");
     public string Into => Say("into", "en");
     public string FullWhen => Say("full when", "lleno cuando");
@@ -91,12 +91,12 @@ public sealed partial record Words
     public string Times => Say("times, then", "veces, luego");
     public string HandOver => Say("Hand over", "Entregue");
     public string ForEach => Say("For each", "Para cada");
-    public string TightenTo => Say("Torque", "Par");
+    public string TightenTo => Say("Torque", "Apretar a");
 
     // second person
     public string Hold => Say("HOLD", "ALTO");
     public string SecondPerson => Say("SECOND PERSON", "SEGUNDA PERSONA");
-    public string Alone => Say("alone, after the work", "a solas, después del trabajo");
+    public string Alone => Say("alone, after the work", "aparte, al terminar");
     public string WhileDone => Say("while it is done", "mientras se hace");
     public string OwnResult => Say("own result", "resultado propio");
     public string MustAgree => Say("both must agree", "deben coincidir");

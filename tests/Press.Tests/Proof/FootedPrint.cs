@@ -47,6 +47,6 @@ internal abstract record FootedPrint(SheetPlan Plan, SheetIdentity Identity, Wor
     {
         var copy = SetMark(page) is { } mark ? $"{Words.Copy} {mark}" : $"{Words.Specimen}, {Words.NotIssued}";
         var help = Plan.Scope.Library.Workshop.Help is { } h ? $"{Words.Help}: {Plan.Scope.Library.Tongue.Text(h.Value)}" : "";
-        return $"{Identity.Procedure} {Identity.Version} · {ShortHash.Of(Identity.Hash)} · {copy} · {Called} {page.Number} {Words.OutOf} {pages} {help} {Words.StandingNotice} {Words.SheetsDisagree} {Printed}{Words.Forms} {ShortHash.Of(Identity.TemplateHash)}{Wording}";
+        return $"{Identity.Procedure} {Identity.Version} · {ShortHash.Of(Identity.Hash)} · {copy} · {Called} {page.Number} {Words.OutOf} {pages}{Printed} {help} {Words.StandingNotice} {Words.SheetsDisagree} {Words.Forms} {ShortHash.Of(Identity.TemplateHash)}{Wording}";
     }
 }

@@ -20,7 +20,7 @@ internal abstract record PlannedPrint(SheetPlan Plan, SheetIdentity Identity, Wo
     /// <summary>Frames around what stands in the head.</summary>
     public virtual int HeadFrames => 0;
 
-    protected string Printed => Identity.PrintedAt.Length > 0 ? $"{Words.Printed} {Identity.PrintedAt} · " : "";
+    protected string Printed => Identity.PrintedAt.Length > 0 ? $" · {Words.Printed} {Identity.PrintedAt}" : "";
 
     protected string Wording => Identity.WordsHash is { } hash ? $" · {Words.Wording} {ShortHash.Of(hash)}" : "";
 

@@ -36,7 +36,7 @@ internal sealed record TagPrint(SheetPlan Plan, SheetIdentity Identity, Words Wo
     {
         var unit = Identity.Unit is null ? "" : $" · {Words.Unit} {Identity.Unit} {Identity.Place}";
         var copy = Identity.SetMark is { } mark ? $"{Words.Copy} {mark}" : $"{Words.Specimen}, {Words.NotIssued}";
-        var head = $"{Words.TagsFor} {Identity.Procedure}{unit} · {Words.Leaf} {page.Number} {Words.OutOf} {pages} {Identity.Procedure} {Identity.Version} · {ShortHash.Of(Identity.Hash)} · {copy} {Printed}{Words.Forms} {ShortHash.Of(Identity.TemplateHash)}{Wording} {Words.CutTearPunch}";
+        var head = $"{Words.TagsFor} {Identity.Procedure}{unit} · {Words.Leaf} {page.Number} {Words.OutOf} {pages} {Identity.Procedure} {Identity.Version} · {ShortHash.Of(Identity.Hash)} · {copy}{Printed} {Words.Forms} {ShortHash.Of(Identity.TemplateHash)}{Wording} {Words.CutTearPunch}";
         yield return new("head", page.Head, "");
         yield return new("foot", page.Foot, "");
         yield return new("head of the leaf", page.Text[..Math.Min(page.Text.Length, SheetText.Bare(head).Length)], head);

@@ -40,7 +40,7 @@ public sealed partial class TranslatedSheetTests
     [MemberData(nameof(Papers))]
     public void No_word_of_the_original_is_left(string english, string spanish) =>
         // stamped on the tool, or the same in both languages
-        Assert.Equal([], Words(Demo.Value[spanish]).Intersect(Words(Demo.Value[english])).Except(["depth", "gauge", "micrometer", "sling", "leg", "lbf", "deg", "min", "radio", "okr", "local", "use", "chromium"]).Order());
+        Assert.Equal([], Words(Demo.Value[spanish]).Intersect(Words(Demo.Value[english])).Except(["depth", "gauge", "micrometer", "sling", "leg", "lbf", "deg", "min", "radio", "okr", "local", "torque", "use", "chromium"]).Order());
 
     [Theory]
     [MemberData(nameof(Papers))]

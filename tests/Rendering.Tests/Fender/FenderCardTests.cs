@@ -60,7 +60,7 @@ public sealed class FenderCardTests
     public void Its_fixed_words_are_in_the_language_asked_for()
     {
         var html = FenderCard.Render(Demo.Plan(), Demo.Issued, Paper.A4, Words.Spanish);
-        Assert.All(["Par de apriete", "Recuentos", "Límites y paradas", "Puesto en la máquina", "Pare si"], w => Assert.Contains(w, html, StringComparison.Ordinal));
+        Assert.All(["Torques", "Recuentos", "Límites y paradas", "Puesto en la máquina", "Pare si"], w => Assert.Contains(w, html, StringComparison.Ordinal));
         Assert.All(["Counts", "Limits and", "In the machine", "Stop if"], w => Assert.DoesNotContain(w, html, StringComparison.Ordinal));
     }
 
