@@ -87,7 +87,7 @@ public static class SheetMeasures
 
     // blocks
     public static readonly Measure LadderRow = Length("ladder-row", 9.9);
-    public static readonly Measure LadderCell = Length("ladder-cell", 44);
+    public static readonly Measure LadderCell = Length("ladder-cell", 45);
     public static readonly Measure LadderPad = Length("ladder-pad", 0.45);
     public static readonly Measure Drawing = Length("drawing", 26);
     public static readonly Measure Circle = Length("circle", 70);

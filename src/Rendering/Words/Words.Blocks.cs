@@ -28,7 +28,7 @@ public sealed partial record Words
     public string BoltGets => Say("bolt gets", "el perno recibe");
     public string Adapter => Say("with adapter", "con adaptador");
     public string Dial => Say("Dial", "Ajuste");
-    public string InkEach => Say("Read left to right. Ink each bolt as the wrench clicks.", "Lea de izquierda a derecha. Marque cada perno al oír el clic.");
+    public string InkEach => Say("Read left to right. Ink each bolt as the wrench clicks.", "Lea de izquierda a derecha. Marque al oír el clic.");
     public string BoltCircle => Say("Bolts clockwise, 1 at twelve o'clock", "Sentido horario, el 1 a las doce");
     public string PropertyClass => Say("class", "clase");
 
