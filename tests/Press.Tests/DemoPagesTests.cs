@@ -1,3 +1,4 @@
+using Witnessmark.Press.Tests.Proof;
 using Witnessmark.Rendering.Checklist;
 
 namespace Witnessmark.Press.Tests;
