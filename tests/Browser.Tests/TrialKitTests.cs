@@ -34,7 +34,7 @@ public sealed class TrialKitTests(Chromium chromium)
         if (Chromium.Pictures is { } folder)
             await File.WriteAllBytesAsync(Path.Combine(folder, $"trial-{name}.pdf"), pdf);
         using var printed = PdfDocument.Open(pdf);
-        Assert.All(printed.GetPages(), p => Assert.Contains(name.Contains("-es", StringComparison.Ordinal) ? "PRUEBA:NOPARAELTRABAJO" : "TRIAL:NOTFORWORK", p.Text.Replace(" ", "", StringComparison.Ordinal), StringComparison.Ordinal));
+        Assert.All(printed.GetPages(), p => Assert.Contains(name.Contains("-es", StringComparison.Ordinal) ? "PRUEBA:NOESPARATRABAJAR" : "TRIAL:NOTFORWORK", p.Text.Replace(" ", "", StringComparison.Ordinal), StringComparison.Ordinal));
         // large: 20 pt and more
         Assert.All(printed.GetPages(), p => Assert.Contains(p.Letters, l => l.Value == "R" && l.PointSize >= 19.5));
     }
