@@ -28,7 +28,8 @@ internal static class PageRules
         return string.Join('\n',
             string.Create(CultureInfo.InvariantCulture, $"@page{{size:{(paper == Paper.A4 ? "A4" : "letter")};margin-bottom:{height:0.#}mm;margin-left:{kind.Clamp.Millimetres:0.#}mm;"),
             $"@top-left{{content:{Quote(Top(context))}}}",
-            $"@top-center{{content:{counter}}}",
+            // on a narrow page the two meet
+            $"@top-center{{content:{(kind.Narrower > 0 ? Quote("\u2002· ") + " " : "")}{counter}}}",
             $"@top-right{{content:{mark}}}",
             $"@bottom-left{{content:{Quote(Identity(context) + " · ")} {counter} {Quote(Printed(context) + "\n" + string.Join('\n', foot))}}}",
             $"@bottom-right{{content:{(code ? $"url(\"data:image/svg+xml,{Uri.EscapeDataString(Code(context, kind))}\")" : "\"\"")}}}}}{CodeWidth(context, kind)}");
