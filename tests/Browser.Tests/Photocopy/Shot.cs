@@ -18,7 +18,7 @@ public sealed record Shot(Raster Page, IReadOnlyList<Mark> Marks)
         selector => [...document.querySelectorAll(selector)].map((e, i) => {
           const r = e.getBoundingClientRect(), s = getComputedStyle(e);
           return { Id: i, Name: e.className + ' ' + e.textContent.trim().slice(0, 20), X: r.left, Y: r.top, Width: r.width, Height: r.height, Border: parseFloat(s.borderLeftWidth) };
-        }).filter(m => m.Width > 0 && m.Y >= -1 && m.Y + m.Height <= innerHeight + 1 && m.X >= -1 && m.X + m.Width <= innerWidth + 1)
+        }).filter(m => m.Width > 0 && m.Y >= 0 && m.Y + m.Height <= innerHeight && m.X >= -1 && m.X + m.Width <= innerWidth + 1)
         """;
 
     public static async Task<IPage> Open(Chromium chromium, string path, Media media)
@@ -31,6 +31,8 @@ public sealed record Shot(Raster Page, IReadOnlyList<Mark> Marks)
         });
         await page.GotoAsync(chromium.Url(path));
         await page.EmulateMediaAsync(new PageEmulateMediaOptions { Media = media });
+        // the last box of a page is not cut by the end of the document
+        await page.EvaluateAsync("document.body.style.paddingBottom = '20px'");
         return page;
     }
 

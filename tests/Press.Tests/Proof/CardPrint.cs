@@ -21,6 +21,9 @@ internal sealed record CardPrint(SheetPlan Plan, SheetIdentity Identity, Words W
 
     protected override string Called => Words.FenderCard;
 
+    // place and page number meet at the head of a narrow page
+    protected override string Middle(PrintedPage page, int pages) => "· " + base.Middle(page, pages);
+
     protected override Measure Left => SheetMeasures.CardClamp;
 
     public override string CodeSays(PrintedPage page, int pages) => $"{CodeStart} C{page.Number}/{pages}";
