@@ -13,8 +13,9 @@ public sealed class ReferenceTests
         ["Reading"] = ["Language"],
         ["Checking"] = ["Language", "Engineering", "Proof"],
         ["Records"] = ["Language", "Engineering", "Proof"],
-        ["Rendering"] = ["Language", "Engineering", "Proof", "Records"],
-        ["Compiler"] = ["Language", "Engineering", "Proof", "Reading", "Checking", "Records", "Rendering"],
+        ["Comparing"] = ["Language", "Engineering", "Proof", "Records"],
+        ["Rendering"] = ["Language", "Engineering", "Proof", "Records", "Comparing"],
+        ["Compiler"] = ["Language", "Engineering", "Proof", "Reading", "Checking", "Records", "Comparing", "Rendering"],
         ["Press"] = ["Rendering"],
         ["Cli"] = ["Compiler", "Press"],
     };

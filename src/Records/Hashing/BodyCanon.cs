@@ -38,10 +38,12 @@ internal static class BodyCanon
         ("prose", ProseCanon.Of(section.Prose)),
         ("steps", Canon.List(section.Steps.Select(s => Canon.Map(("step", Canon.Text(s.Slug)), ("messages", Messages(s.Messages)))))));
 
-    private static Canon Messages(ImmutableArray<SafetyMessage> messages) => Canon.List(messages.Select(m => Canon.Map(
-        ("word", Canon.Text(m.Word.Value)),
-        ("nature", Canon.Text(m.Nature.Value)),
-        ("rest", ProseCanon.Of(m.Rest)),
-        ("avoid", ProseCanon.Bullets(m.Avoid)),
-        ("hazard", Canon.Maybe(m.Hazard?.Value)))));
+    private static Canon Messages(ImmutableArray<SafetyMessage> messages) => Canon.List(messages.Select(Message));
+
+    public static Canon Message(SafetyMessage message) => Canon.Map(
+        ("word", Canon.Text(message.Word.Value)),
+        ("nature", Canon.Text(message.Nature.Value)),
+        ("rest", ProseCanon.Of(message.Rest)),
+        ("avoid", ProseCanon.Bullets(message.Avoid)),
+        ("hazard", Canon.Maybe(message.Hazard?.Value)));
 }

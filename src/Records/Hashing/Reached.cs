@@ -8,7 +8,7 @@ namespace Witnessmark.Records.Hashing;
 /// The declared items that a procedure uses: named by a fact or a message, or by an item that is used. Two items of one
 /// name (a part and the load it makes) are both in.
 /// </summary>
-internal static class Reached
+public static class Reached
 {
     /// <summary>Keys whose text is read by people, not looked up.</summary>
     private static readonly ImmutableHashSet<string> Prose =

@@ -1,4 +1,5 @@
 using Scriban.Runtime;
+using Witnessmark.Engineering;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Quantities;
 using Witnessmark.Language.Text;

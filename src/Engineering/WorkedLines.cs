@@ -3,10 +3,10 @@ using Witnessmark.Engineering.Tightening;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Wording;
 
-namespace Witnessmark.Rendering.Site;
+namespace Witnessmark.Engineering;
 
 /// <summary>The arithmetic behind a sheet's numbers, line by line, by the same functions that the rules use.</summary>
-internal sealed class WorkedLines(Workshop workshop)
+public sealed class WorkedLines(Workshop workshop)
 {
     public IEnumerable<(string Label, string Line)> Of(FastenerGroup group)
     {

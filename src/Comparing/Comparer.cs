@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using Witnessmark.Language.Model;
+using Witnessmark.Records.Hashing;
+
+namespace Witnessmark.Comparing;
+
+/// <summary>
+/// Two states of a workshop by what they mean: procedure by procedure, with every change of a data sheet followed into each one that
+/// uses it. Pure: who calls it has read both.
+/// </summary>
+public static class Comparer
+{
+    /// <param name="only">Ids of procedures to look at; null for all of them.</param>
+    public static Comparison Between(Library old, Library made, IReadOnlySet<string>? only = null)
+    {
+        var ids = old.Procedures.Names.Concat(made.Procedures.Names).Distinct(StringComparer.Ordinal).Where(id => only is null || only.Contains(id)).Order(StringComparer.Ordinal);
+        return new Comparison(
+            [.. ids.Select(id => Between(old, old.Procedure(id), made, made.Procedure(id))).Where(c => c.Class != ChangeClass.None)],
+            [.. HouseChanges.Between(old.Workshop, made.Workshop)]);
+    }
+
+    /// <summary>One procedure, also across two workshops or two ids.</summary>
+    public static ProcedureComparison Between(Library oldLibrary, Procedure? old, Library newLibrary, Procedure? made) => Between(oldLibrary, old, newLibrary, made, []);
+
+    /// <param name="within">Procedures being compared: one that performs itself is a fault elsewhere and ends here.</param>
+    internal static ProcedureComparison Between(Library oldLibrary, Procedure? old, Library newLibrary, Procedure? made, ImmutableHashSet<string> within)
+    {
+        if (old is null && made is null)
+            throw new ArgumentException("one of the two procedures is needed", nameof(made));
+        var id = (made ?? old)!.Id.Value;
+        var (from, to) = (Version(oldLibrary, old), Version(newLibrary, made));
+        if (from is null || to is null)
+            return new ProcedureComparison(id, from, to, [new Change(ChangeClass.Hazard, id, "procedure", from?.Title, to?.Title)]);
+        if (from.Hash == to.Hash)
+            return new ProcedureComparison(id, from, to, []) { Class = SameText(old!, made!) ? ChangeClass.None : ChangeClass.Layout };
+        var (before, after) = (oldLibrary.ScopeOf(old!), newLibrary.ScopeOf(made!));
+        return new ProcedureComparison(id, from, to, [.. Changes(before, after, within.Add(id)).OrderByDescending(c => c.Class)]);
+    }
+
+    private static IEnumerable<Change> Changes(Scope old, Scope made, ImmutableHashSet<string> within)
+    {
+        var steps = StepMatches.Between(old.Procedure, made.Procedure);
+        return
+        [
+            .. HeadChanges.Between(old.Procedure, made.Procedure),
+            .. MessageChanges.Between(old.Procedure, made.Procedure, steps),
+            .. OrderChanges.Of(steps),
+            .. steps.Matched.SelectMany(m => StepChanges.Of(m).Select(c => c with { Hazards = OrderChanges.Hazards(m.New) })),
+            .. ItemChanges.Between(old, made),
+            .. PerformedChanges.Between(old, made, within),
+            .. StopChanges.Between(old, made, steps),
+        ];
+    }
+
+    private static bool SameText(Procedure old, Procedure made) => old.Source.Content == made.Source.Content;
+
+    private static ComparedVersion? Version(Library library, Procedure? procedure) => procedure is null
+        ? null
+        : new ComparedVersion(procedure.Version?.Value ?? "", ProcedureHash.Of(library, procedure).Hex, procedure.Title?.Value ?? procedure.Id.Value);
+}

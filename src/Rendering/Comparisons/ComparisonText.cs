@@ -1,0 +1,59 @@
+using System.Globalization;
+using System.Text;
+using Witnessmark.Comparing;
+using Witnessmark.Language.Wording;
+
+namespace Witnessmark.Rendering.Comparisons;
+
+/// <summary>A comparison for a person at a prompt: the class first, what touches safety before all else, old and new below each other.</summary>
+public static class ComparisonText
+{
+    public static string Of(Comparison comparison)
+    {
+        var text = new StringBuilder();
+        foreach (var procedure in comparison.Procedures)
+            Write(text, procedure);
+        if (comparison.House.Length > 0)
+        {
+            text.Append("workshop file\n\n");
+            foreach (var change in comparison.House)
+                Write(text, change);
+        }
+        return text.Append(Sum(comparison)).Append('\n').ToString();
+    }
+
+    /// <summary><c>2 procedures differ: 1 hazard, 1 layout.</c></summary>
+    public static string Sum(Comparison comparison)
+    {
+        if (comparison.Procedures.IsEmpty && comparison.House.IsEmpty)
+            return "No difference in meaning.";
+        var kinds = comparison.Procedures.GroupBy(p => p.Class).OrderByDescending(g => g.Key).Select(g => string.Create(CultureInfo.InvariantCulture, $"{g.Count()} {ChangeWords.Of(g.Key)}"));
+        var house = comparison.House.IsEmpty ? "" : $" {Say.Count(comparison.House.Length, "change")} of the workshop file.";
+        return comparison.Procedures.IsEmpty
+            ? $"No procedure differs.{house}"
+            : $"{Say.Count(comparison.Procedures.Length, "procedure")} {(comparison.Procedures.Length == 1 ? "differs" : "differ")}: {string.Join(", ", kinds)}.{house}";
+    }
+
+    private static void Write(StringBuilder text, ProcedureComparison procedure)
+    {
+        text.Append(CultureInfo.InvariantCulture, $"{procedure.Id} {ChangeWords.Versions(procedure)}: {ChangeWords.Of(procedure.Class).ToUpperInvariant()}\n\n");
+        foreach (var change in procedure.Changes)
+            Write(text, change);
+        if (procedure.Class == ChangeClass.Layout)
+            text.Append("  Only its layout differs: the hash is the same.\n\n");
+    }
+
+    private static void Write(StringBuilder text, Change change)
+    {
+        var mark = ChangeWords.Mark(change);
+        text.Append(CultureInfo.InvariantCulture, $"  {ChangeWords.Of(change.Class),-8}{change.Where}: {change.What}{(mark.Length > 0 ? $" ({mark})" : "")}\n");
+        text.Append(CultureInfo.InvariantCulture, $"          was {change.Old ?? "nothing"}\n          is  {change.New ?? "nothing"}\n");
+        foreach (var (what, old, made) in change.Worked)
+            text.Append(CultureInfo.InvariantCulture, $"          {what}\n            was {old ?? "nothing"}\n            is  {made ?? "nothing"}\n");
+        if (change.Because is { } because)
+            text.Append(CultureInfo.InvariantCulture, $"          {because}\n");
+        if (change.Hazards.Length > 0)
+            text.Append(CultureInfo.InvariantCulture, $"          under {string.Join(", ", change.Hazards)}\n");
+        text.Append('\n');
+    }
+}
