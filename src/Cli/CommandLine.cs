@@ -44,6 +44,7 @@ public static class CommandLine
         PrintCommand.Make(around),
         IssueCommand.Make(around),
         ReceiveCommand.Make(around),
+        CompareCommand.Make(around),
         RuleCommand.Make(around),
         NewCommand.Make(around),
     };

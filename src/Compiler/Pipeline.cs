@@ -65,6 +65,10 @@ public static class Pipeline
         return (signOff, held with { Findings = all, State = ReceptionResult.StateOf(all) });
     }
 
+    /// <summary>What two states of a workshop differ in, by what they mean. Reads of them no more than that needs.</summary>
+    /// <param name="only">Id of one procedure; null for all.</param>
+    public static TwoStatesCompared Compare(IReadOnlyList<StoredFile> old, IReadOnlyList<StoredFile> made, string? only) => TwoStates.Compare(old, made, only);
+
     /// <summary>A procedure to write on from, and a workshop when there are no files yet. What has a finding of its own is not handed out.</summary>
     public static DraftedFiles Draft(IReadOnlyList<RawFile> files, NewProcedure wanted)
     {

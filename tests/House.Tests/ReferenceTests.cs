@@ -17,7 +17,8 @@ public sealed class ReferenceTests
         ["Rendering"] = ["Language", "Engineering", "Proof", "Records", "Comparing"],
         ["Compiler"] = ["Language", "Engineering", "Proof", "Reading", "Checking", "Records", "Comparing", "Rendering"],
         ["Press"] = ["Rendering"],
-        ["Cli"] = ["Compiler", "Press"],
+        ["History"] = ["Language"],
+        ["Cli"] = ["Compiler", "Press", "History"],
     };
 
     private static readonly Dictionary<string, string> Home = new()
@@ -28,6 +29,7 @@ public sealed class ReferenceTests
         ["QRCoder"] = "Rendering",
         ["Microsoft.Playwright"] = "Press",
         ["PDFsharp"] = "Press",
+        ["LibGit2Sharp"] = "History",
         ["System.CommandLine"] = "Cli",
     };
 
@@ -59,6 +61,7 @@ public sealed class ReferenceTests
     [InlineData("QRCoder", "Rendering")]
     [InlineData("Microsoft.Playwright", "Press")]
     [InlineData("PdfSharp", "Press")]
+    [InlineData("LibGit2Sharp", "History")]
     [InlineData("System.CommandLine", "Cli")]
     public void A_library_is_used_only_at_home(string space, string home)
     {

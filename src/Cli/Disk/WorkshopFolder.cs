@@ -72,13 +72,19 @@ internal sealed record WorkshopFolder(string FullPath, string Shown, string? Onl
             files.Add(ReadOne(file.FullName, Path.GetRelativePath(FullPath, file.FullName)));
         }
         foreach (var inner in Readable(shown, () => folder.EnumerateDirectories().ToList()))
-            if (inner.Name is not (RecordsFolder or "out") && !inner.Name.StartsWith('.') && inner.LinkTarget is null)
+            if (IsOurFolder(inner.Name) && inner.LinkTarget is null)
                 Collect(inner, files);
     }
 
-    private static bool IsOurs(FileInfo file) =>
-        file.Extension.ToLowerInvariant() is ".md" or ".yaml" or ".yml" && file.LinkTarget is null && !file.Name.StartsWith('.')
-        && !file.Name.Equals("README.md", StringComparison.OrdinalIgnoreCase);
+    /// <summary>Whether a path inside the workshop is read: a file, or a folder with a slash behind it.</summary>
+    public static bool IsRead(string path) => path.EndsWith('/') ? IsOurFolder(Path.GetFileName(path.TrimEnd('/'))) : IsOurFile(Path.GetFileName(path));
+
+    private static bool IsOurFolder(string name) => name is not (RecordsFolder or "out") && !name.StartsWith('.');
+
+    private static bool IsOurFile(string name) =>
+        Path.GetExtension(name).ToLowerInvariant() is ".md" or ".yaml" or ".yml" && !name.StartsWith('.') && !name.Equals("README.md", StringComparison.OrdinalIgnoreCase);
+
+    private static bool IsOurs(FileInfo file) => IsOurFile(file.Name) && file.LinkTarget is null;
 
     /// <summary>Never more than one byte over the limit, whatever the length that a device or a growing file gives.</summary>
     private static byte[] Bytes(string fullPath, string shown) => Readable(shown, () =>

@@ -1,0 +1,22 @@
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
+
+namespace Witnessmark.Language.Text;
+
+/// <summary>A file that need not be read to be told from another: what has one id has the same bytes.</summary>
+/// <param name="Path">Relative to the workshop, with forward slashes.</param>
+/// <param name="Id">Of its bytes, as git names them.</param>
+public sealed record StoredFile(string Path, string Id, Func<RawFile> Read)
+{
+    public static StoredFile Of(RawFile file) => new(file.Path, IdOf(file.Bytes.Span), () => file);
+
+    /// <summary>SHA-1 over <c>blob LENGTH NUL bytes</c>: the name that git gives the same bytes. It tells files apart, it proves nothing.</summary>
+    private static string IdOf(ReadOnlySpan<byte> bytes)
+    {
+        var head = Encoding.ASCII.GetBytes(string.Create(CultureInfo.InvariantCulture, $"blob {bytes.Length}\0"));
+#pragma warning disable CA5350 // not for security: git's own name for the bytes
+        return Convert.ToHexStringLower(SHA1.HashData([.. head, .. bytes]));
+#pragma warning restore CA5350
+    }
+}
