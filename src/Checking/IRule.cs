@@ -35,6 +35,14 @@ public interface ITranslationRule
     static abstract void Check(TranslatedFile file, FindingList findings);
 }
 
+/// <summary>A rule over the register of releases and copies, beside all that it speaks of.</summary>
+public interface IRegisterRule
+{
+    static abstract RuleInfo Info { get; }
+
+    static abstract void Check(Library library, FindingList findings);
+}
+
 /// <summary>A rule in the list. No reflection: the compiler makes each one from its type.</summary>
 public sealed class Rule
 {
@@ -42,22 +50,20 @@ public sealed class Rule
     private readonly Action<Machine, Library, FindingList>? _sheet;
 
     private readonly Action<TranslatedFile, FindingList>? _translation;
+    private readonly Action<Library, FindingList>? _register;
 
-    private Rule(RuleInfo info, Action<Scope, FindingList>? procedure, Action<Machine, Library, FindingList>? sheet, Action<TranslatedFile, FindingList>? translation = null)
-    {
-        _translation = translation;
-        Info = info;
-        _procedure = procedure;
-        _sheet = sheet;
-    }
+    private Rule(
+        RuleInfo info, Action<Scope, FindingList>? procedure = null, Action<Machine, Library, FindingList>? sheet = null,
+        Action<TranslatedFile, FindingList>? translation = null, Action<Library, FindingList>? register = null) =>
+        (Info, _procedure, _sheet, _translation, _register) = (info, procedure, sheet, translation, register);
 
     public RuleInfo Info { get; }
 
     public static Rule Of<T>()
-        where T : IProcedureRule => new(T.Info, T.Check, null);
+        where T : IProcedureRule => new(T.Info, procedure: T.Check);
 
     public static Rule OfSheet<T>()
-        where T : ISheetRule => new(T.Info, null, T.Check);
+        where T : ISheetRule => new(T.Info, sheet: T.Check);
 
     public static Rule OfMeasuring<T>()
         where T : IMeasuringRule => new(
@@ -66,11 +72,16 @@ public sealed class Rule
             (machine, _, findings) => T.Check(new Measuring(machine, null), findings));
 
     public static Rule OfTranslation<T>()
-        where T : ITranslationRule => new(T.Info, null, null, T.Check);
+        where T : ITranslationRule => new(T.Info, translation: T.Check);
+
+    public static Rule OfRegister<T>()
+        where T : IRegisterRule => new(T.Info, register: T.Check);
 
     public void Check(Scope scope, FindingList findings) => _procedure?.Invoke(scope, findings);
 
     public void Check(TranslatedFile file, FindingList findings) => _translation?.Invoke(file, findings);
 
     public void Check(Machine machine, Library library, FindingList findings) => _sheet?.Invoke(machine, library, findings);
+
+    public void Check(Library library, FindingList findings) => _register?.Invoke(library, findings);
 }

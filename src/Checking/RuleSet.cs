@@ -5,6 +5,7 @@ using Witnessmark.Checking.Rules.Fasteners;
 using Witnessmark.Checking.Rules.Messages;
 using Witnessmark.Checking.Rules.People;
 using Witnessmark.Checking.Rules.Readings;
+using Witnessmark.Checking.Rules.Register;
 using Witnessmark.Checking.Rules.Release;
 using Witnessmark.Checking.Rules.Shims;
 using Witnessmark.Checking.Rules.Stack;
@@ -152,6 +153,16 @@ public static class RuleSet
         Rule.Of<InitialsUnknown>(),
         Rule.Of<PositionUnknown>(),
         Rule.Of<SerialsOutsideMachine>(),
+        // register
+        Rule.Of<ReleasedVersionChanged>(),
+        Rule.Of<ReleasedNotOnRecord>(),
+        Rule.OfRegister<CopyMarkTwice>(),
+        Rule.OfRegister<CopyOutOfForce>(),
+        Rule.OfRegister<CopyOfNoRelease>(),
+        Rule.OfRegister<EndOfNoCopy>(),
+        Rule.OfRegister<MarkSignShared>(),
+        Rule.OfRegister<MarkSignUnclear>(),
+        Rule.OfRegister<ReleasedTwice>(),
         // translations
         Rule.OfTranslation<ComparerIsTranslator>(),
         Rule.OfTranslation<ComparisonMissing>(),
@@ -187,6 +198,8 @@ public static class RuleSet
             foreach (var rule in All)
                 rule.Check(scope, own);
         });
+        foreach (var rule in All)
+            rule.Check(library, findings);
         findings.Each(library.Translations, (translation, own) =>
         {
             var file = new TranslatedFile(translation, library);

@@ -14,34 +14,46 @@ namespace Witnessmark.Compiler;
 /// <summary>Makes a copy, or says why not.</summary>
 internal static class Issuing
 {
-    public static IssuedCopy Copy(Bench bench, IssueOrder order)
+    public static MadeCopy Copy(Bench bench, IssueOrder order)
     {
         var library = bench.Library;
         if (Refusals.Of(bench, order) is { } refusal)
-            return IssuedCopy.Refused(refusal.What, refusal.Todo);
+            return MadeCopy.Refused(refusal.What, refusal.Todo);
         var procedure = library.Procedure(order.Procedure)!;
         var wording = SheetWording.In(order.Language, bench, procedure);
         var plan = SheetPlanner.Plan(library.ScopeOf(procedure), order.Part);
         var hash = ProcedureHash.Of(library, procedure);
-        var copy = new CopyIdentity(hash, order.Unit, order.Serial, order.Place, At(order), order.IssuedBy)
+        var unmarked = new CopyIdentity(hash, order.Unit, order.Serial, order.Place, At(order), order.IssuedBy)
         {
             Words = wording.Hash is { } translated ? CopyWords.Of(wording.Words.Language, translated) : null,
         };
+        if (Mark(library, unmarked) is not { } mark)
+            return MadeCopy.Refused(
+                $"Every mark that {order.IssuedBy} can give is on a copy that is out.",
+                "Say of copies what became of them (witnessmark returned, witnessmark spoiled), or give one more of mark-signs in workshop.yaml.");
+        var copy = unmarked with { Mark = mark };
         var identity = new SheetIdentity(
             procedure.Id.Value, procedure.Version!.Value.Value, hash.Hex, copy.Mark, order.Unit, order.Serial, order.Place, Printed(order), SheetIdentity.OwnTemplateHash)
         {
             WordsHash = wording.Hash,
         };
         var name = $"{procedure.Id.Value}{(order.Part is null ? "" : $"-{StepName.Slug(order.Part)}")}-{copy.Mark}";
-        return new IssuedCopy(
+        return new MadeCopy(
             copy.Mark,
             procedure.Version.Value.Value,
             hash.Short12,
             [.. Pages(name, wording, identity, order), OutputFile.Of($"{name}.yaml", BlankSignOff.Write(plan, copy))],
             Refusal: null)
         {
+            Line = text => RegisterLines.Issued(text, order, procedure, copy),
             Wording = wording.Hash is { } words ? $"{SheetLanguages.Spoken(wording.Words.Language)}, words {ShortHash.Of(words)}" : "",
         };
+    }
+
+    private static string? Mark(Library library, CopyIdentity copy)
+    {
+        var isOut = library.Register.Out.Select(c => c.Mark.Value).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        return SetMark.Free(library.Workshop.People.Find(copy.IssuedBy)!.MarkSigns!.Value.Value, copy.Lines, isOut.Contains);
     }
 
     // what the blank asks for is the same in every language

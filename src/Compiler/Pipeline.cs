@@ -47,7 +47,16 @@ public static class Pipeline
     public static TrialFiles TrialKit(Bench bench, TrialOrder order) => TrialKits.Of(bench, order);
 
     /// <summary>One copy of a released procedure: its sheet and the blank that goes with it.</summary>
-    public static IssuedCopy Issue(Bench bench, IssueOrder order) => Issuing.Copy(bench, order);
+    public static MadeCopy Issue(Bench bench, IssueOrder order) => Issuing.Copy(bench, order);
+
+    /// <summary>Puts a version on record as released: from then on its number stands for its hash.</summary>
+    public static RegisterChange Release(Bench bench, string procedure, string by, DateTimeOffset now) => Registering.Release(bench, procedure, by, now);
+
+    public static RegisterChange Withdraw(Bench bench, string procedure, string version, string by, string? why, DateTimeOffset now) =>
+        Registering.Withdraw(bench, procedure, version, by, why, now);
+
+    /// <summary>Puts on record what became of a copy.</summary>
+    public static RegisterChange EndCopy(Bench bench, string mark, CopyEnd end, string by, string? why, DateTimeOffset now) => Registering.End(bench, mark, end, by, why, now);
 
     /// <summary>Holds a sign-off against the version that was printed. A text that cannot be read is refused as it stands.</summary>
     public static ReceptionResult Receive(Bench bench, RawFile record) => Hold(bench, record).Result;

@@ -1,5 +1,6 @@
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
+using Witnessmark.Records.Issuing;
 
 namespace Witnessmark.Compiler;
 
@@ -16,7 +17,7 @@ internal static class Refusals
         if (procedure.Status?.Value != ReleaseStatus.Released)
             return new Refusal($"{order.Procedure} is not released, so it is not for work.", "Have it approved and set status: released, or issue another version.");
         return CommonPart(library, procedure, "Issue") ?? UnknownPart(procedure, order.Part) ?? NoPart(procedure, order.Part)
-            ?? MachineRefusal(library, procedure, order) ?? PaperRefusal(order.Paper) ?? LanguageRefusal(bench, procedure, order);
+            ?? RegisterRefusal(library, procedure, order) ?? MachineRefusal(library, procedure, order) ?? PaperRefusal(order.Paper) ?? LanguageRefusal(bench, procedure, order);
     }
 
     /// <summary>Why no specimen may be printed. What is not released may be: a specimen is to look at.</summary>
@@ -84,6 +85,24 @@ internal static class Refusals
             return new Refusal($"{order.Procedure} is for {string.Join(", ", applies.Positions.Select(p => p.Value))}, not for {order.Place}.", "Name the place with --place.");
         return null;
     }
+
+    private static Refusal? RegisterRefusal(Library library, Procedure procedure, IssueOrder order)
+    {
+        var version = procedure.Version?.Value ?? "";
+        // released in its file, and nobody has put that on record
+        if (library.Register.Find(procedure.Id.Value, version) is not { } released)
+            return new Refusal($"{procedure.Id} {version} is not in the register of released versions.", $"witnessmark release {procedure.Id} --by {order.IssuedBy} puts it there.");
+        // another one holds
+        if (library.Register.InForce(procedure.Id.Value) is not { } inForce || inForce != released)
+            return new Refusal($"{procedure.Id} {version} is not in force.", library.Register.InForce(procedure.Id.Value) is { } other ? $"{procedure.Id} {other.Version} is: issue that one." : "It was withdrawn: release another version.");
+        // nobody else may have the first sign of his marks
+        return library.Workshop.People.Find(order.IssuedBy) is { MarkSigns: null }
+            ? new Refusal($"{order.IssuedBy} has no sign of his own for the marks of copies.", $"Give one in workshop.yaml: {order.IssuedBy}: {{…, mark-signs: {FreeSign(library)}}}. Nobody else may have it.")
+            : null;
+    }
+
+    private static char FreeSign(Library library) =>
+        SetMark.Alphabet.First(sign => library.Workshop.People.All(p => p.MarkSigns?.Value.Contains(sign, StringComparison.Ordinal) is not true));
 
     private static Refusal? PaperRefusal(string? paper) =>
         paper is null || paper.ToUpperInvariant() is "A4" or "LETTER" ? null : new Refusal($"There is no paper {paper}.", "--paper takes A4 or Letter.");

@@ -11,10 +11,10 @@ namespace Witnessmark.Reading;
 /// <summary>All files of a workshop to one library. A file is what its first key says, wherever it lies.</summary>
 public static class WorkshopReader
 {
-    /// <summary>Sign-offs and the register: living facts, not part of the library.</summary>
+    /// <summary>Sign-offs: living facts, not part of the library.</summary>
     private const string RecordsFolder = "records/";
 
-    private static readonly ImmutableArray<string> Kinds = [WorkshopSheet.Key, MachineSheet.Key, ToolSheet.Key, TranslationReader.Key];
+    private static readonly ImmutableArray<string> Kinds = [WorkshopSheet.Key, MachineSheet.Key, ToolSheet.Key, TranslationReader.Key, RegisterSheet.Key];
 
     /// <summary>A sign-off has a <c>machine:</c> too, and may lie in the workshop: whichever comes first tells.</summary>
     private static readonly ImmutableArray<string> Telling = [.. Kinds, Reading.Records.SignOffReader.Key];
@@ -50,6 +50,8 @@ public static class WorkshopReader
                 return ToolSheet.Read(source, map, findings);
             case TranslationReader.Key:
                 return TranslationReader.Read(source, map, findings);
+            case RegisterSheet.Key:
+                return RegisterSheet.Read(map, findings);
             case null:
                 findings.Add(FileFindings.Unknown(map.Entries[0].Key, Kinds));
                 return null;
@@ -72,6 +74,7 @@ public static class WorkshopReader
             Unique<Procedure>(items, findings))
         {
             Translations = Translations(items, findings),
+            Register = items.OfType<Register>().ToList() is { Count: > 0 } registers ? RegisterSheet.Join(registers) : Register.Empty,
         };
     }
 

@@ -60,8 +60,15 @@ internal static class Demo
         var filled = content.Replace("{hash}", hash.Short12, StringComparison.Ordinal);
         filled = filled.Replace("{words}", Words(library ?? Library).ToString(), StringComparison.Ordinal);
         var head = Parse(path, filled.Replace("{copy}", "none", StringComparison.Ordinal));
-        var mark = SetMark.Of(hash.Hex, Text(head.Unit), Text(head.Serial), Text(head.Place), Text(head.Issued), Text(head.IssuedBy), head.Words is { } words ? CopyWords.Read(words.Value) : null);
-        return Parse(path, filled.Replace("{copy}", mark, StringComparison.Ordinal));
+        var copy = new CopyIdentity(hash, Text(head.Unit), Text(head.Serial), Text(head.Place), Text(head.Issued), Text(head.IssuedBy)) { Words = head.Words is { } words ? CopyWords.Read(words.Value) : null };
+        return Parse(path, filled.Replace("{copy}", "K" + SetMark.Tail(copy.Lines), StringComparison.Ordinal));
+    }
+
+    /// <summary>A register as it is written, with the hash of that library.</summary>
+    public static Register Register(string text, Library library)
+    {
+        var hash = ProcedureHash.Of(library, library.Procedure("WB-40")!).Hex;
+        return WorkshopReader.Read([RawFile.Of("register.yaml", Encoding.UTF8.GetBytes(text.Replace("{hash}", hash, StringComparison.Ordinal)))], new FindingList()).Register;
     }
 
     /// <summary>In which the demo is printed in Spanish.</summary>

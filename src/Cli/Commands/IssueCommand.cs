@@ -17,18 +17,19 @@ internal static class IssueCommand
         var by = Needed("--by", "Initials of the person who issues the copy.", "initials");
         var part = new Option<string?>("--part") { Description = "One part of a procedure that is done in parts.", HelpName = "name" };
         var paper = new Option<string?>("--paper") { Description = "A4 or Letter; the workshop's when left out.", HelpName = "A4|Letter" };
+        var to = new Option<string?>("--to") { Description = "Initials or name of who is given the copy.", HelpName = "person" };
         var language = new Option<string?>("--language") { Description = "en or es; the procedure's own when left out.", HelpName = "en|es" };
         var within = CommonOptions.In();
         var output = CommonOptions.Out("Folder that the copy is put in.", "issued");
         var command = new Command("issue", "Make one copy of a released procedure: the sheet to print and its blank sign-off.")
         {
-            procedure, unit, serial, place, by, part, paper, language, within, output,
+            procedure, unit, serial, place, by, to, part, paper, language, within, output,
         };
         command.SetAction(parsed =>
         {
             var order = new IssueOrder(
                 parsed.GetValue(procedure)!, parsed.GetValue(part), parsed.GetValue(unit)!, parsed.GetValue(serial)!, parsed.GetValue(place)!,
-                parsed.GetValue(by)!, around.Now(), parsed.GetValue(paper), parsed.GetValue(language));
+                parsed.GetValue(by)!, around.Now(), parsed.GetValue(paper), parsed.GetValue(language)) { To = parsed.GetValue(to) };
             return Run(order, parsed.GetValue(within), parsed.GetValue(output)!, around);
         });
         return command;
@@ -37,6 +38,8 @@ internal static class IssueCommand
     private static int Run(IssueOrder order, string? within, string output, Surroundings around)
     {
         var folder = WorkshopFolder.Find(within, around);
+        // held while marks are read and one is added: two commands at once would give one mark twice
+        using var register = RegisterFile.Hold(folder);
         var bench = Pipeline.Check(folder.Files());
         if (bench.HasFaults)
         {
@@ -47,7 +50,7 @@ internal static class IssueCommand
         var copy = Pipeline.Issue(bench, order);
         if (copy.Refusal is { } refusal)
             throw new RefusedException(refusal.What, refusal.Todo);
-        OutputFolder.Add(around.FullPath(output), output, copy.Files);
+        register.Change(copy.Line, bench.Library.Workshop.Title?.Value ?? "", () => OutputFolder.Add(around.FullPath(output), output, copy.Files));
         around.Out.WriteLine($"Copy {copy.Mark} of {order.Procedure} {copy.Version} ({copy.ShortHash}{(copy.Wording.Length > 0 ? $", {copy.Wording}" : "")}) for unit {order.Unit}, serial {order.Serial}, {order.Place}.");
         foreach (var file in copy.Files)
             around.Out.WriteLine($"  {output}/{file.Path}");

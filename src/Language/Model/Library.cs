@@ -11,6 +11,9 @@ public sealed record Library(
 {
     public Items<Translation> Translations { get; init; } = Items<Translation>.None;
 
+    /// <summary>Released versions and issued copies; empty where nobody has released anything.</summary>
+    public Register Register { get; init; } = Register.Empty;
+
     /// <summary>How its names and texts read on a sheet.</summary>
     public Tongue Tongue { get; init; } = Tongue.AsWritten;
 

@@ -79,6 +79,9 @@ public sealed record Person(Located<string> Id, DataNode Node) : IItem
     public Located<string>? Role { get; init; }
     public ImmutableArray<Located<string>> Also { get; init; } = [];
     public ImmutableArray<Located<string>> InTraining { get; init; } = [];
+
+    /// <summary>First signs of the set marks that this person gives to copies; nobody else has them. Null: issues no copies.</summary>
+    public Located<string>? MarkSigns { get; init; }
 }
 
 /// <summary>A call and its answer, named once.</summary>

@@ -76,6 +76,7 @@ internal static class WorkshopSheet
             Role = person.Text("role", "mechanic"),
             Also = person.List("also", "[crane-driver]"),
             InTraining = person.List("in-training", "[WB-40]"),
+            MarkSigns = person.Text("mark-signs", "K"),
         };
         person.Needs("role");
         return item;

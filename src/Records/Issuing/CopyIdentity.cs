@@ -9,5 +9,9 @@ public sealed record CopyIdentity(ProcedureHash Hash, string Unit, string Serial
     /// <summary>Null in the original's own words.</summary>
     public CopyWords? Words { get; init; }
 
-    public string Mark => SetMark.Of(Hash.Hex, Unit, Serial, Place, IssuedAt, IssuedBy, Words);
+    /// <summary>In the corner of every page; empty until it has one.</summary>
+    public string Mark { get; init; } = "";
+
+    /// <summary>The lines that its mark is worked out from.</summary>
+    public string[] Lines => [Hash.Hex, Unit, Serial, Place, IssuedAt, IssuedBy, .. Words is { } words ? new[] { words.ToString() } : []];
 }

@@ -5,9 +5,9 @@ using System.Text;
 namespace Witnessmark.Records.Issuing;
 
 /// <summary>
-/// Three characters, large in the corner of every page of one printed copy. They are worked out from what the copy was
-/// printed for, so <c>receive</c> can work them out again: a blank that was mixed up with another sheet does not fit.
-/// Why it is worked out and not drawn: <c>src/Decisions/set-mark.md</c>.
+/// Three characters, large in the corner of every page of one printed copy. The first is the issuer's own, so two people never give
+/// one mark, whatever clone of the workshop each of them has; the others are worked out from what the copy was printed for, and
+/// moved on where a copy with that mark is still out. Why: <c>src/Decisions/set-mark.md</c>.
 /// </summary>
 public static class SetMark
 {
@@ -16,36 +16,31 @@ public static class SetMark
     /// <summary>No character that a thumb, a photocopier or a biro turns into another: no 0 O D Q, 1 I L, 2 Z, 5 S, 6 G, 8 B, U V.</summary>
     public const string Alphabet = "3479ACEFHJKMNPRTWXY";
 
-    private static readonly ulong Marks = (ulong)(Alphabet.Length * Alphabet.Length * Alphabet.Length);
+    /// <summary>How many marks a person can have out for each of his signs.</summary>
+    public static int Each => Alphabet.Length * Alphabet.Length;
 
-    /// <param name="hash">All 64 digits.</param>
-    /// <param name="issuedAt">As it stands in the blank: <c>2031-06-11T06:40:00+02:00</c>.</param>
-    /// <param name="words">Of a translated copy; null in the original's own words.</param>
-    public static string Of(string hash, string unit, string serial, string place, string issuedAt, string issuedBy, CopyWords? words = null)
+    /// <param name="signs">The issuer's own signs, first choice first.</param>
+    /// <param name="copy">What the copy is for: hash, unit, serial, place, time, initials, words of a translated one.</param>
+    /// <param name="isOut">Whether a copy with that mark is out.</param>
+    /// <returns>Null when every mark of these signs is out.</returns>
+    public static string? Free(string signs, string[] copy, Func<string, bool> isOut)
     {
-        string[] parts = ["set mark 1", hash.ToLowerInvariant(), unit, serial, place, issuedAt, issuedBy];
-        var own = Number(parts);
-        if (words is null)
-            return Mark(own);
-        // two crews of one machine get their copies in one second: these two never share a mark
-        var translated = Number([.. parts, words.ToString()]);
-        return Mark(translated == own ? translated + 1 : translated);
+        var begin = Number(copy);
+        foreach (var sign in signs)
+            for (var turn = 0; turn < Each; turn++)
+                if (sign + Tail((begin + turn) % Each) is var mark && !isOut(mark))
+                    return mark;
+        return null;
     }
 
-    private static ulong Number(string[] parts)
+    /// <summary>The two characters that what the copy is for comes out as.</summary>
+    public static string Tail(string[] copy) => Tail(Number(copy));
+
+    private static int Number(string[] copy)
     {
-        var digest = SHA256.HashData(Encoding.UTF8.GetBytes(string.Join('\n', parts.Select(Hashing.NormalForm.Of))));
-        return BinaryPrimitives.ReadUInt64BigEndian(digest) % Marks;
+        var digest = SHA256.HashData(Encoding.UTF8.GetBytes(string.Join('\n', copy.Prepend("set mark 2").Select(Hashing.NormalForm.Of))));
+        return (int)(BinaryPrimitives.ReadUInt64BigEndian(digest) % (ulong)Each);
     }
 
-    private static string Mark(ulong number)
-    {
-        var mark = new char[Length];
-        for (var i = 0; i < Length; i++)
-        {
-            mark[i] = Alphabet[(int)(number % (ulong)Alphabet.Length)];
-            number /= (ulong)Alphabet.Length;
-        }
-        return new string(mark);
-    }
+    private static string Tail(int number) => $"{Alphabet[number / Alphabet.Length]}{Alphabet[number % Alphabet.Length]}";
 }

@@ -10,7 +10,7 @@ public static class TrialMark
 
     /// <param name="language">Of the sheet: en.</param>
     public static string Of(string hash, string? part, string language) =>
-        First + SetMark.Of(hash, "trial", "trial", part ?? "", language, "trial")[1..];
+        First + SetMark.Tail([hash, "trial", part ?? "", language]);
 
     /// <summary>Of the copy from which some pages of the trial sheet are: both signs behind the first are others.</summary>
     public static string Stray(string mark) => First + new string([.. mark[1..].Select(Next)]);

@@ -21,6 +21,11 @@ public sealed record Held(SignOff SignOff, Library Library, SheetPlan? Plan, Pro
     /// <summary>In which words the copy was; null in the original's own. Records from before they were written down have none either.</summary>
     public CopyWords? Words => SignOff.Words is { } typed && !Typed.IsEmpty(SignOff.Words) ? CopyWords.Read(typed.Value) : null;
 
+    /// <summary>The copy as the register has it: with that mark, of that time where two had one mark. Null when it has none.</summary>
+    public IssuedCopy? Copy => SignOff.Copy is { } mark
+        ? Library.Register.Copies.LastOrDefault(c => Same(c.Mark, mark) && SignOff.Issued is { } issued && c.IssuedAt.Value == issued.Value) ?? Library.Register.Copy(mark.Value.Trim())
+        : null;
+
     /// <summary>What must be there, in printed order.</summary>
     public ImmutableArray<SheetEntry> Asked { get; } = Plan is null ? [] : SheetEntries.Of(Plan);
 
@@ -49,6 +54,8 @@ public sealed record Held(SignOff SignOff, Library Library, SheetPlan? Plan, Pro
         let value = entry.Entry.Find(ask.Key)
         where !Typed.IsEmpty(value)
         select new Answer<T>(entry, ask, value!);
+
+    private static bool Same(Located<string> a, Located<string> b) => string.Equals(a.Value, b.Value.Trim(), StringComparison.OrdinalIgnoreCase);
 
     private static IEnumerable<HeldEntry> Matched(Held held)
     {

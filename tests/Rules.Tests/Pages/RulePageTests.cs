@@ -46,7 +46,9 @@ public sealed class RulePageTests
     }
 
     private static ImmutableArray<Finding> Compile(IEnumerable<PageExample> examples, string rule) =>
-        examples.Aggregate(IsOfTranslations(rule) ? DemoWorkshop.Whole : DemoWorkshop.InOneLanguage, (workshop, example) => example.Apply(workshop)).Findings();
+        examples.Aggregate(IsOfTranslations(rule) ? DemoWorkshop.Whole : IsOfRegister(rule) ? DemoWorkshop.Registered : DemoWorkshop.InOneLanguage, (workshop, example) => example.Apply(workshop)).Findings();
+
+    private static bool IsOfRegister(string rule) => Rules.Single(r => r.Name == rule).Topic == "Register";
 
     private static bool IsOfTranslations(string rule) => Rules.Single(r => r.Name == rule).Topic == "Translations";
 

@@ -19,11 +19,14 @@ internal sealed class DemoWorkshop
 
     public static DemoWorkshop Whole { get; } = new(AsItStands);
 
-    /// <summary>Without its translations: a word that an example changes would make them stale.</summary>
-    public static DemoWorkshop InOneLanguage { get; } = new(AsItStands.RemoveRange(AsItStands.Keys.Where(IsTranslation)));
+    /// <summary>Without its translations, that a changed word would make stale, and without its register: what an example changes would be a released version.</summary>
+    public static DemoWorkshop InOneLanguage { get; } = new(AsItStands.RemoveRange(AsItStands.Keys.Where(p => IsTranslation(p) || IsRegister(p))));
+
+    /// <summary>The same with its register.</summary>
+    public static DemoWorkshop Registered { get; } = InOneLanguage.With(RegisterFile, AsItStands[RegisterFile]);
 
     /// <summary>Data sheet, tools, workshop file and common parts, without the procedures of the machine: a case brings its own.</summary>
-    public static DemoWorkshop WithoutProcedures { get; } = new(AsItStands.RemoveRange(AsItStands.Keys.Where(p => IsOwnProcedure(p) || IsTranslation(p))));
+    public static DemoWorkshop WithoutProcedures { get; } = new(AsItStands.RemoveRange(AsItStands.Keys.Where(p => IsOwnProcedure(p) || IsTranslation(p) || IsRegister(p))));
 
     public ImmutableSortedDictionary<string, string> Files { get; }
 
@@ -38,6 +41,10 @@ internal sealed class DemoWorkshop
         RuleSet.Check(library, findings);
         return findings.InReadingOrder();
     }
+
+    private const string RegisterFile = "register.yaml";
+
+    private static bool IsRegister(string path) => path == RegisterFile;
 
     private static bool IsTranslation(string path) => path.Contains(".es.", StringComparison.Ordinal);
 

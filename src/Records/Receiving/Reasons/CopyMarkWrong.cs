@@ -1,10 +1,12 @@
 using Witnessmark.Language.Findings;
+using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
+using Witnessmark.Records.Hashing;
 using Witnessmark.Records.Issuing;
 
 namespace Witnessmark.Records.Receiving.Reasons;
 
-/// <summary>The set mark is worked out again from what the blank says that it is for.</summary>
+/// <summary>The set mark belongs to another copy than the head of the blank says; by the register, and where there is none, by what it is worked out from.</summary>
 public sealed class CopyMarkWrong : IReason
 {
     public static RuleInfo Info { get; } = ReasonInfo.Fault("copy-mark-wrong");
@@ -23,11 +25,8 @@ public sealed class CopyMarkWrong : IReason
                 "Was the machine worked on from that sheet? Keep it tagged, and do every step again from an issued copy. If only the wrong paper was typed, type the copy that was worked from into its own blank.");
             return;
         }
-        // missing ones are head-missing's; with another hash there is no right mark
-        if (Right(held) is not { } right || s is not { Copy: { } copy, Unit: { } unit, Serial: { } serial, Place: { } place, Issued: { } issued, IssuedBy: { } by })
-            return;
-        // the mark that the head gives
-        if (Of(copy) == right)
+        // missing ones are head-missing's; with another hash there is no right mark; one that nobody registered is copy-unknown's
+        if (s is not { Copy: { } copy, Unit: { } unit, Serial: { } serial, Place: { } place, Issued: { } issued, IssuedBy: { } by } || Fits(held) is not false)
             return;
         var words = held.Words is { } translated ? $", in the words {translated}" : "";
         findings.Add(
@@ -38,13 +37,23 @@ public sealed class CopyMarkWrong : IReason
             "Compare the mark in the corner of the paper with this one, then the head, line by line. Type it again in the blank that was made with this paper.");
     }
 
-    /// <summary>Whether the mark is there and is the one that the head gives.</summary>
-    public static bool Fits(Held held) => held.SignOff.Copy is { } copy && Of(copy) == Right(held);
+    /// <summary>Whether the mark belongs to what the head says; null when that cannot be told.</summary>
+    public static bool? Fits(Held held)
+    {
+        if (held is not { Hash: { } hash, SignOff: { Hash: { } typed, Copy: { } copy, Unit: { } unit, Serial: { } serial, Place: { } place, Issued: { } issued, IssuedBy: { } by } } || !hash.IsBegunBy(typed.Value))
+            return null;
+        var head = new CopyIdentity(hash, unit.Value, serial.Value, place.Value, issued.Value, by.Value) { Words = held.Words };
+        // a workshop that keeps no register has only what the mark was worked out from
+        if (held.Library.Register.Copies.IsEmpty)
+            return Of(copy) is [_, .. var tail] && tail == SetMark.Tail(head.Lines);
+        return held.Copy is { } registered ? Says(registered, hash).SequenceEqual(head.Lines, StringComparer.Ordinal) : null;
+    }
 
-    private static string? Right(Held held) =>
-        held is { Hash: { } hash, SignOff: { Hash: { } typed, Unit: { } unit, Serial: { } serial, Place: { } place, Issued: { } issued, IssuedBy: { } by } } && hash.IsBegunBy(typed.Value)
-            ? SetMark.Of(hash.Hex, unit.Value, serial.Value, place.Value, issued.Value, by.Value, held.Words)
-            : null;
+    private static string[] Says(IssuedCopy copy, ProcedureHash hash) =>
+    [
+        hash.IsBegunBy(copy.Hash.Value) ? hash.Hex : copy.Hash.Value, copy.Unit.Value, copy.Serial.Value, copy.Place.Value, copy.IssuedAt.Value, copy.By.Value,
+        .. copy.Words is { } words ? new[] { CopyWords.Read(words.Value).ToString() } : [],
+    ];
 
     private static string Of(Located<string> mark) => mark.Value.Trim().ToUpperInvariant();
 }

@@ -16,7 +16,7 @@ public sealed class WordsUnknown : IReason
     public static void Check(Held held, FindingList findings)
     {
         // of another version, or a head that was changed: said already
-        if (held is not { Words: { } words, SignOff.Words: { } typed, Procedure: { } procedure } || !CopyMarkWrong.Fits(held))
+        if (held is not { Words: { } words, SignOff.Words: { } typed, Procedure: { } procedure } || CopyMarkWrong.Fits(held) is not true)
             return;
         var known = SheetTranslations.LanguagesOf(held.Library, procedure).Contains(words.Language)
             ? WordsHash.Of(SheetTranslations.Of(held.Library.ScopeOf(procedure), words.Language)).Hex
