@@ -68,6 +68,9 @@ public sealed record Change(ChangeClass Class, string Where, string What, string
 public sealed record ProcedureComparison(string Id, ComparedVersion? Old, ComparedVersion? New, ImmutableArray<Change> Changes)
 {
     public ChangeClass Class { get; init; } = Changes.Select(c => c.Class).DefaultIfEmpty(ChangeClass.None).Max();
+
+    /// <summary>The newer state beside the version that was released last, where that is another one than the older state: small drifts add up there.</summary>
+    public ProcedureComparison? SinceRelease { get; init; }
 }
 
 /// <param name="Hash">All 64 digits.</param>

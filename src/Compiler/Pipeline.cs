@@ -78,6 +78,13 @@ public static class Pipeline
     /// <param name="only">Id of one procedure; null for all.</param>
     public static TwoStatesCompared Compare(IReadOnlyList<StoredFile> old, IReadOnlyList<StoredFile> made, string? only) => TwoStates.Compare(old, made, only);
 
+    /// <summary>The same, with each procedure beside the version in force as well: five small drifts are one.</summary>
+    public static TwoStatesCompared CompareSinceReleases(TwoStatesCompared compared, IReadOnlyList<StoredFile> made, Register register, Func<ReleasedVersion, IReadOnlyList<StoredFile>?> released) =>
+        TwoStates.WithReleases(compared, made, register, released);
+
+    /// <summary>The register alone, for who needs nothing else.</summary>
+    public static Register Register(IReadOnlyList<StoredFile> files) => WorkshopReader.Read([.. files.Where(f => f.Path.StartsWith("register", StringComparison.Ordinal)).Select(f => f.Read())], new FindingList()).Register;
+
     /// <summary>A procedure to write on from, and a workshop when there are no files yet. What has a finding of its own is not handed out.</summary>
     public static DraftedFiles Draft(IReadOnlyList<RawFile> files, NewProcedure wanted)
     {

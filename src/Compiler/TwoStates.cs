@@ -31,6 +31,25 @@ internal static class TwoStates
         return new TwoStatesCompared(Comparer.Between(before, after, ids), oldFaults, newFaults);
     }
 
+    /// <summary>Adds, to each procedure that differs, its newer state beside the version in force.</summary>
+    /// <param name="released">The files when a version was put on record; null when nobody has kept them.</param>
+    public static TwoStatesCompared WithReleases(TwoStatesCompared compared, IReadOnlyList<StoredFile> made, Register register, Func<ReleasedVersion, IReadOnlyList<StoredFile>?> released) =>
+        compared with
+        {
+            Comparison = compared.Comparison with
+            {
+                Procedures = [.. compared.Comparison.Procedures.Select(p => p with { SinceRelease = Since(p, made, register, released) })],
+            },
+        };
+
+    private static ProcedureComparison? Since(ProcedureComparison procedure, IReadOnlyList<StoredFile> made, Register register, Func<ReleasedVersion, IReadOnlyList<StoredFile>?> released)
+    {
+        // nothing is in force, or the older state is what is
+        if (procedure.New is null || register.InForce(procedure.Id) is not { } inForce || inForce.Hash.Value == procedure.Old?.Hash || released(inForce) is not { } files)
+            return null;
+        return Compare(files, made, procedure.Id).Comparison.Procedures.FirstOrDefault();
+    }
+
     private static bool IsShared(StoredFile file) => !IsProcedure(file.Path);
 
     private static bool IsProcedure(string path) => path.EndsWith(".md", StringComparison.OrdinalIgnoreCase);

@@ -14,7 +14,7 @@ public sealed record Moment(string Id, DateTimeOffset When, string Title)
 /// A workshop as git has kept it. Files are named at once and read only when asked for, so that a comparison costs what differs.
 /// Nothing is checked out, no filter of the repository is run, no link is followed.
 /// </summary>
-public sealed class WorkshopHistory : IDisposable
+public sealed partial class WorkshopHistory : IDisposable
 {
     private readonly Repository _git;
     private readonly string _within;

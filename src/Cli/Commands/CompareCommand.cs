@@ -28,7 +28,9 @@ internal static class CompareCommand
         using var before = ComparedState.Of(old, within, around);
         using var after = ComparedState.Of(made ?? ".", made is null ? within ?? before.Folder : within, around);
         var wanted = only ?? before.Only ?? after.Only;
-        var compared = Pipeline.Compare(before.Files, after.Files, wanted);
+        using var releases = ReleasedStates.Of(WorkshopFolder.Find(after.Folder, around));
+        var compared = Pipeline.CompareSinceReleases(
+            Pipeline.Compare(before.Files, after.Files, wanted), after.Files, Pipeline.Register(after.Files), releases.Files);
         around.Out.Write(report switch
         {
             "json" => ComparisonJson.Of(compared.Comparison),

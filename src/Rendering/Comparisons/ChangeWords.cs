@@ -34,6 +34,10 @@ internal static class ChangeWords
         var (old, made) => $"{old!.Version} to {made!.Version}",
     };
 
+    /// <summary>Changes since the release that are not told already.</summary>
+    public static IEnumerable<Change> Further(ProcedureComparison procedure) =>
+        procedure.SinceRelease?.Changes.Where(c => !procedure.Changes.Any(told => (told.Where, told.What, told.Old, told.New) == (c.Where, c.What, c.Old, c.New))) ?? [];
+
     private static string Share(decimal? share) => share is { } s && s != 0
         ? string.Create(CultureInfo.InvariantCulture, $"{(s > 0 ? "+" : "−")}{Math.Abs(s) * 100:0.#} %")
         : "";

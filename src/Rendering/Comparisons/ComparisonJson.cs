@@ -32,6 +32,11 @@ public static class ComparisonJson
         foreach (var change in procedure.Changes)
             Write(json, change);
         json.WriteEndArray();
+        if (procedure.SinceRelease is { } since)
+        {
+            json.WritePropertyName("since-release");
+            Write(json, since);
+        }
         json.WriteEndObject();
     }
 

@@ -17,6 +17,11 @@ public static class ComparisonMarkdown
                 text.Append("Only its layout differs: the hash is the same.\n");
             else
                 Table(text, procedure.Changes);
+            if (procedure.SinceRelease is { } since)
+            {
+                text.Append(CultureInfo.InvariantCulture, $"\nBeside {Plain(since.Old?.Version ?? "")} as it was released: **{ChangeWords.Of(since.Class)}**\n\n");
+                Table(text, ChangeWords.Further(procedure));
+            }
         }
         if (comparison.House.Length > 0)
         {

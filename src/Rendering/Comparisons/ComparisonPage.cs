@@ -31,7 +31,8 @@ public static class ComparisonPage
         comparison.Procedures.Select(Procedure).Concat(comparison.House.IsEmpty ? [] : [Table("workshop file", "", comparison.House)])));
 
     internal static string Procedure(ProcedureComparison procedure) =>
-        Table($"{procedure.Id} {ChangeWords.Versions(procedure)}", ChangeWords.Of(procedure.Class), procedure.Changes);
+        Table($"{procedure.Id} {ChangeWords.Versions(procedure)}", ChangeWords.Of(procedure.Class), procedure.Changes)
+        + (procedure.SinceRelease is { } since ? Table($"{procedure.Id} beside {since.Old?.Version} as it was released", ChangeWords.Of(since.Class), ChangeWords.Further(procedure)) : "");
 
     private static string Table(string title, string kind, IEnumerable<Change> changes) => Templates.Render("comparison-table.html", new ScriptObject
     {

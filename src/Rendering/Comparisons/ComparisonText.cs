@@ -39,6 +39,12 @@ public static class ComparisonText
         text.Append(CultureInfo.InvariantCulture, $"{procedure.Id} {ChangeWords.Versions(procedure)}: {ChangeWords.Of(procedure.Class).ToUpperInvariant()}\n\n");
         foreach (var change in procedure.Changes)
             Write(text, change);
+        if (procedure.SinceRelease is { } since)
+        {
+            text.Append(CultureInfo.InvariantCulture, $"  beside {since.Old?.Version} as it was released: {ChangeWords.Of(since.Class).ToUpperInvariant()}, {Say.Count(since.Changes.Length, "change")}\n\n");
+            foreach (var change in ChangeWords.Further(procedure))
+                Write(text, change);
+        }
         if (procedure.Class == ChangeClass.Layout)
             text.Append("  Only its layout differs: the hash is the same.\n\n");
     }

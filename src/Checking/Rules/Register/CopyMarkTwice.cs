@@ -14,10 +14,10 @@ public sealed class CopyMarkTwice : IRegisterRule
             foreach (var again in mark.Skip(1))
                 findings.Add(
                     Info,
-                    again.At,
+                    again.Mark.At,
                     $"Copy {again.Mark} is out twice: for unit {mark.First().Unit} {mark.First().Place} and for unit {again.Unit} {again.Place}.",
                     "The mark is what people compare when pages lie mixed on a tailgate. Two stacks of paper with one mark are one stack.",
                     "Call one of the two copies spoiled and issue it again; the new one gets another mark.",
-                    new FurtherPlace(mark.First().At, "issued here first"));
+                    new FurtherPlace(mark.First().Mark.At, "issued here first"));
     }
 }

@@ -19,7 +19,7 @@ public sealed class CopyOfNoRelease : IRegisterRule
                 continue;
             findings.Add(
                 Info,
-                copy.At,
+                copy.Version.At,
                 released is null
                     ? $"Copy {copy.Mark} is of {copy.Procedure} {copy.Version}, which nobody released."
                     : $"Copy {copy.Mark} of {copy.Procedure} {copy.Version} has the hash {ShortHash.Of(copy.Hash.Value)}; released was {ShortHash.Of(released.Hash.Value)}.",

@@ -22,11 +22,11 @@ public sealed class CopyOutOfForce : IRegisterRule
                 continue;
             findings.Add(
                 Info,
-                copy.At,
+                copy.Mark.At,
                 $"Copy {copy.Mark} of {copy.Procedure} {copy.Version} is out{(copy.To is { } to ? $" with {to}" : "")}, and {(inForce is null ? "the version was withdrawn" : $"{inForce.Version} is in force")}.",
                 "Somebody may be working from it now: with the torque, the count or the message that was changed for a reason.",
                 $"Call it back: unit {copy.Unit}, {copy.Place}, issued {copy.IssuedAt} by {copy.By}. Then witnessmark spoiled {copy.Mark} --by …, or returned when the work was done.",
-                [.. inForce is null ? Array.Empty<FurtherPlace>() : [new FurtherPlace(inForce.At, "in force since then")]]);
+                [.. inForce is null ? Array.Empty<FurtherPlace>() : [new FurtherPlace(inForce.Version.At, "in force since then")]]);
         }
     }
 }

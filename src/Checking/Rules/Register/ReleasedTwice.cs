@@ -15,10 +15,10 @@ public sealed class ReleasedTwice : IRegisterRule
             foreach (var again in version.Where(r => r.Hash.Value != version.First().Hash.Value))
                 findings.Add(
                     Info,
-                    again.At,
+                    again.Version.At,
                     $"{again.Procedure} {again.Version} was released by {again.By} with another hash than by {version.First().By}.",
                     "Two people have released two texts under one number, perhaps in two clones. Sheets of both carry the same number at their foot.",
                     "Find out which one is right; withdraw the number and release the right text under the next one. Neither line is taken out: both texts may be out on paper.",
-                    new FurtherPlace(version.First().At, "released here first"));
+                    new FurtherPlace(version.First().Version.At, "released here first"));
     }
 }

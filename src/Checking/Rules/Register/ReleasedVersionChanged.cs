@@ -25,6 +25,6 @@ public sealed class ReleasedVersionChanged : IProcedureRule
             $"{procedure.Id} {version} was released on {released.Date} with another hash: {ShortHash.Of(released.Hash.Value)} then, {hash.Short12} now.",
             "One number then stands for two texts. Copies of the old one are out with the same number at their foot, and nobody can tell from a record which one was worked from.",
             "Give it another version, and `status: in-review` until it is approved. If nothing should have changed, witnessmark compare tells what has, also in data sheets that it uses.",
-            new FurtherPlace(released.At, "as it was released"));
+            new FurtherPlace(released.Hash.At, "as it was released"));
     }
 }

@@ -18,6 +18,6 @@ public sealed class CopySpoiled : IReason
             $"Copy {copy.Mark} was called spoiled on {end.Date}{(end.Why is { } why ? $": {why}" : "")}.",
             "A spoiled copy is out of use. Whoever worked from it may have worked from a sheet that could not be read, or one that was called back.",
             "Ask who worked from it and when. If the work was done before that day, have a second person say so; if not, do it again from a copy in force.",
-            new FurtherPlace(end.At, "the register says so here"));
+            new FurtherPlace(end.Mark.At, "the register says so here"));
     }
 }
