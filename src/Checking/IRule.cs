@@ -1,3 +1,4 @@
+using Witnessmark.Comparing;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 
@@ -43,6 +44,20 @@ public interface IRegisterRule
     static abstract void Check(Library library, FindingList findings);
 }
 
+/// <summary>A procedure beside what it was.</summary>
+public sealed record ChangedProcedure(Scope Old, Scope Made, ProcedureComparison Compared)
+{
+    public Procedure Procedure => Made.Procedure;
+}
+
+/// <summary>A rule over what has changed since an earlier state.</summary>
+public interface IChangeRule
+{
+    static abstract RuleInfo Info { get; }
+
+    static abstract void Check(ChangedProcedure changed, FindingList findings);
+}
+
 /// <summary>A rule in the list. No reflection: the compiler makes each one from its type.</summary>
 public sealed class Rule
 {
@@ -51,11 +66,13 @@ public sealed class Rule
 
     private readonly Action<TranslatedFile, FindingList>? _translation;
     private readonly Action<Library, FindingList>? _register;
+    private readonly Action<ChangedProcedure, FindingList>? _change;
 
     private Rule(
         RuleInfo info, Action<Scope, FindingList>? procedure = null, Action<Machine, Library, FindingList>? sheet = null,
-        Action<TranslatedFile, FindingList>? translation = null, Action<Library, FindingList>? register = null) =>
-        (Info, _procedure, _sheet, _translation, _register) = (info, procedure, sheet, translation, register);
+        Action<TranslatedFile, FindingList>? translation = null, Action<Library, FindingList>? register = null,
+        Action<ChangedProcedure, FindingList>? change = null) =>
+        (Info, _procedure, _sheet, _translation, _register, _change) = (info, procedure, sheet, translation, register, change);
 
     public RuleInfo Info { get; }
 
@@ -82,6 +99,11 @@ public sealed class Rule
     public void Check(TranslatedFile file, FindingList findings) => _translation?.Invoke(file, findings);
 
     public void Check(Machine machine, Library library, FindingList findings) => _sheet?.Invoke(machine, library, findings);
+
+    public static Rule OfChange<T>()
+        where T : IChangeRule => new(T.Info, change: T.Check);
+
+    public void Check(ChangedProcedure changed, FindingList findings) => _change?.Invoke(changed, findings);
 
     public void Check(Library library, FindingList findings) => _register?.Invoke(library, findings);
 }

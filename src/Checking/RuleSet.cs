@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Witnessmark.Checking.Rules.Changes;
 using Witnessmark.Checking.Rules.Contract;
 using Witnessmark.Checking.Rules.Counts;
 using Witnessmark.Checking.Rules.Fasteners;
@@ -13,6 +14,7 @@ using Witnessmark.Checking.Rules.Steps;
 using Witnessmark.Checking.Rules.Tools;
 using Witnessmark.Checking.Rules.Torque;
 using Witnessmark.Checking.Rules.Translations;
+using Witnessmark.Comparing;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 
@@ -163,6 +165,11 @@ public static class RuleSet
         Rule.OfRegister<MarkSignShared>(),
         Rule.OfRegister<MarkSignUnclear>(),
         Rule.OfRegister<ReleasedTwice>(),
+        // changes
+        Rule.OfChange<HazardApprovalsShort>(),
+        Rule.OfChange<RemovalUnsaid>(),
+        Rule.OfChange<VersionStepShort>(),
+        Rule.OfSheet<BasisSuperseded>(),
         // translations
         Rule.OfTranslation<ComparerIsTranslator>(),
         Rule.OfTranslation<ComparisonMissing>(),
@@ -206,5 +213,14 @@ public static class RuleSet
             foreach (var rule in All)
                 rule.Check(file, own);
         });
+    }
+
+    /// <summary>Holds the rules on changes against every procedure that is in both states and differs.</summary>
+    public static void CheckChanges(Library old, Library made, Comparison comparison, FindingList findings)
+    {
+        foreach (var compared in comparison.Procedures)
+            if (old.Procedure(compared.Id) is { } before && made.Procedure(compared.Id) is { } after)
+                foreach (var rule in All)
+                    rule.Check(new ChangedProcedure(old.ScopeOf(before), made.ScopeOf(after), compared), findings);
     }
 }

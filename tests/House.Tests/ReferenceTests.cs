@@ -11,7 +11,7 @@ public sealed class ReferenceTests
         ["Engineering"] = ["Language"],
         ["Proof"] = ["Language"],
         ["Reading"] = ["Language"],
-        ["Checking"] = ["Language", "Engineering", "Proof", "Records"],
+        ["Checking"] = ["Language", "Engineering", "Proof", "Records", "Comparing"],
         ["Records"] = ["Language", "Engineering", "Proof"],
         ["Comparing"] = ["Language", "Engineering", "Proof", "Records"],
         ["Rendering"] = ["Language", "Engineering", "Proof", "Records", "Comparing"],

@@ -38,6 +38,9 @@ public sealed record Procedure(SourceText Source, Located<string> Id, DataNode N
     public ImmutableArray<Located<string>> Authors { get; init; } = [];
     public ImmutableArray<Approval> Approvals { get; init; } = [];
 
+    /// <summary>What this version leaves out on purpose, and why: a message, a hold point, a second person.</summary>
+    public ImmutableArray<Dropped> Drops { get; init; } = [];
+
     public Items<ReadingItem> Readings { get; init; } = Items<ReadingItem>.None;
     public Items<WorkedValue> Values { get; init; } = Items<WorkedValue>.None;
     public Items<TestItem> Tests { get; init; } = Items<TestItem>.None;
@@ -63,6 +66,9 @@ public sealed record Applicability(Located<SerialRange>? Serials, ImmutableArray
 public sealed record Parameter(Located<string> Name, Located<string> Kind, bool MayBeLeftOut);
 
 public sealed record Pin(Located<string> Procedure, Located<string> Version);
+
+/// <param name="What">The danger of a message, or the name of a step.</param>
+public sealed record Dropped(Located<string> What, Located<string> Reason);
 
 public sealed record Approval(Located<string>? Role, Located<string>? By, Located<string>? Date, Location At);
 

@@ -33,6 +33,12 @@ public sealed record Workshop(SourceText Source, DataNode Node) : WorkshopFile(S
 
     /// <summary>Roles that must have approved a released procedure.</summary>
     public ImmutableArray<Located<string>> ReleasedNeeds { get; init; } = [];
+
+    /// <summary>Roles that must have approved a change that can hurt people, each by a person of his own. Two when not written: a mechanic and an independent one.</summary>
+    public ImmutableArray<Located<string>> HazardNeeds { get; init; } = [];
+
+    /// <summary>Documents of makers that numbers rest on, with the revision that holds.</summary>
+    public ImmutableArray<MakerDocument> MakerData { get; init; } = [];
 }
 
 /// <summary>Limits of the house. A limit that the workshop file leaves out has the value here, common practice without a source unless said.</summary>
@@ -70,6 +76,11 @@ public sealed record HouseLimits
 
     public Quantity Shift { get; init; } = Quantity.Of(10m, "h");
 }
+
+/// <param name="Document">As a basis names it: <c>OKR-34 data sheet 7</c>.</param>
+/// <param name="Revision">The one that holds: <c>C</c>.</param>
+/// <param name="Superseded">Earlier ones.</param>
+public sealed record MakerDocument(Located<string> Document, Located<string> Revision, ImmutableArray<Located<string>> Superseded);
 
 public sealed record Role(Located<string> Id, DataNode Node, string? Needs) : IItem;
 

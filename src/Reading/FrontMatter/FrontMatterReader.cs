@@ -56,7 +56,15 @@ internal static partial class FrontMatterReader
         Uses = Pins.Uses(fields),
         Takes = Pins.Takes(fields),
         Approvals = Approvals.Read(fields),
+        Drops = [.. fields.Members("drops", "what: fingers can be crushed, reason: the ring is guided by a tool").Select(Dropped).OfType<Dropped>()],
     };
+
+    private static Dropped? Dropped(Fields line)
+    {
+        var (what, reason) = (line.Text("what", "fingers can be crushed"), line.Text("reason", "the ring is guided by a tool"));
+        line.Done("what", "reason");
+        return what is { } w && reason is { } r ? new Dropped(w, r) : null;
+    }
 
     /// <summary>What it declares for itself, beside the data sheet.</summary>
     private static Procedure WithItems(Procedure procedure, Fields fields) => procedure with

@@ -28,8 +28,9 @@ internal static class WorkshopSheet
             People = new(sheet.Each("people", "{role: mechanic}", Person)),
             Calls = Calls(sheet),
             ReleasedNeeds = sheet.List("released-needs", "[independent mechanic]"),
+            HazardNeeds = sheet.List("hazard-needs", "[mechanic, independent mechanic]"),
+            MakerData = [.. sheet.Members("maker-data", "document: OKR-34 data sheet 7, revision: C, superseded: [A, B]").Select(MakerDocument).OfType<MakerDocument>()],
         };
-        sheet.List("class-4-needs", "[mechanic, independent mechanic]");
         workshop = WithTightening(workshop, sheet);
         sheet.Done();
         return workshop;
@@ -60,6 +61,13 @@ internal static class WorkshopSheet
         tightening.OneOf("pattern", "star", "circular");
         tightening.Done();
         return workshop;
+    }
+
+    private static MakerDocument? MakerDocument(Fields line)
+    {
+        var (document, revision, superseded) = (line.Text("document", "OKR-34 data sheet 7"), line.Text("revision", "C"), line.List("superseded", "[A, B]"));
+        line.Done("document", "revision");
+        return document is { } d && revision is { } r ? new MakerDocument(d, r, superseded) : null;
     }
 
     private static Role Role(Located<string> id, Fields role)
