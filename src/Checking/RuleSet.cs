@@ -216,7 +216,7 @@ public static class RuleSet
     }
 
     /// <summary>Holds the rules on changes against every procedure that is in both states and differs.</summary>
-    public static void CheckChanges(Library old, Library made, Comparison comparison, FindingList findings)
+    public static void CheckChanges(Library old, Library made, WorkshopComparison comparison, FindingList findings)
     {
         foreach (var compared in comparison.Procedures)
             if (old.Procedure(compared.Id) is { } before && made.Procedure(compared.Id) is { } after)

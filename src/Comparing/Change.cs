@@ -79,7 +79,7 @@ public sealed record ComparedVersion(string Version, string Hash, string Title);
 /// <summary>Two states of a workshop.</summary>
 /// <param name="Procedures">Those that differ, by id.</param>
 /// <param name="House">Limits, people and words of the house.</param>
-public sealed record Comparison(ImmutableArray<ProcedureComparison> Procedures, ImmutableArray<Change> House)
+public sealed record WorkshopComparison(ImmutableArray<ProcedureComparison> Procedures, ImmutableArray<Change> House)
 {
     public ChangeClass Class => Procedures.Select(p => p.Class).Concat(House.Select(c => c.Class)).DefaultIfEmpty(ChangeClass.None).Max();
 }

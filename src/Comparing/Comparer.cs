@@ -11,10 +11,10 @@ namespace Witnessmark.Comparing;
 public static class Comparer
 {
     /// <param name="only">Ids of procedures to look at; null for all of them.</param>
-    public static Comparison Between(Library old, Library made, IReadOnlySet<string>? only = null)
+    public static WorkshopComparison Between(Library old, Library made, IReadOnlySet<string>? only = null)
     {
         var ids = old.Procedures.Names.Concat(made.Procedures.Names).Distinct(StringComparer.Ordinal).Where(id => only is null || only.Contains(id)).Order(StringComparer.Ordinal);
-        return new Comparison(
+        return new WorkshopComparison(
             [.. ids.Select(id => Between(old, old.Procedure(id), made, made.Procedure(id))).Where(c => c.Class != ChangeClass.None)],
             [.. HouseChanges.Between(old.Workshop, made.Workshop)]);
     }

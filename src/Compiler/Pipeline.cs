@@ -68,7 +68,7 @@ public static class Pipeline
         var read = findings.InReadingOrder();
         if (signOff is null || ReceptionResult.StateOf(read) == ReceptionState.Refused)
             return (signOff, new ReceptionResult(ReceptionState.Refused, read, Asked: 0, Given: 0));
-        var held = Reception.Hold(signOff, bench.Library, []);
+        var held = Reception.Hold(signOff, bench.Library, [.. bench.Library.Register.Released.Select(r => new ReleasedHash(r.Procedure.Value, r.Version.Value, r.Hash.Value))]);
         findings.AddRange(held.Findings);
         var all = findings.InReadingOrder();
         return (signOff, held with { Findings = all, State = ReceptionResult.StateOf(all) });

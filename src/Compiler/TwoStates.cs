@@ -10,7 +10,7 @@ using Witnessmark.Reading.References;
 namespace Witnessmark.Compiler;
 
 /// <summary>What two states of a workshop differ in, and what could not be read of either.</summary>
-public sealed record TwoStatesCompared(Comparison Comparison, ImmutableArray<Finding> OldFaults, ImmutableArray<Finding> NewFaults);
+public sealed record TwoStatesCompared(WorkshopComparison Comparison, ImmutableArray<Finding> OldFaults, ImmutableArray<Finding> NewFaults);
 
 /// <summary>
 /// Reads of two states only what a comparison needs. Files that are the same in both are not opened, unless what has changed is
@@ -22,7 +22,7 @@ internal static class TwoStates
     {
         var same = old.Select(f => (f.Path, f.Id)).Intersect(made.Select(f => (f.Path, f.Id))).Select(f => f.Path).ToHashSet(StringComparer.Ordinal);
         if (same.Count == old.Count && same.Count == made.Count)
-            return new TwoStatesCompared(new Comparison([], []), [], []);
+            return new TwoStatesCompared(new WorkshopComparison([], []), [], []);
         var opened = new Opened(same);
         var whole = old.Concat(made).Any(f => !same.Contains(f.Path) && (IsShared(f) || opened.IsCommonPart(f)));
         var (before, oldFaults) = Read(opened, old, whole);

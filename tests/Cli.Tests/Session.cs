@@ -56,8 +56,8 @@ internal sealed partial class Session : IDisposable
 
     private void Direct(string direction)
     {
-        if (direction == "the demo workshop is in procedures")
-            Copy(Repo.Path("procedures"), Path.Combine(_folder, "procedures"));
+        if (direction is "the demo workshop is in procedures" or "the demo workshop is in procedures, with its register")
+            CopyDemo(withRegister: direction.EndsWith("register", StringComparison.Ordinal));
         else if (direction == "no browser is installed")
             _browsers = new BrowserFinder(_ => null, _ => false, Environment.OSVersion);
         else if (NamedBrowser().Match(direction) is { Success: true } named)
@@ -74,6 +74,15 @@ internal sealed partial class Session : IDisposable
             FillIn(filled.Groups[1].Value, filled.Groups[2].Value);
         else
             Assert.Fail($"no such stage direction: {direction}");
+    }
+
+    /// <summary>What a session changes in the demo would be a released version that has changed, so most begin without a register.</summary>
+    private void CopyDemo(bool withRegister)
+    {
+        var folder = Path.Combine(_folder, "procedures");
+        Copy(Repo.Path("procedures"), folder);
+        if (!withRegister)
+            File.Delete(Path.Combine(folder, "register.yaml"));
     }
 
     private void Write(string file, string text)

@@ -35,7 +35,7 @@ public sealed class Blanks
     [Fact]
     public void The_blank_of_a_translated_copy_names_its_words_and_asks_for_the_same()
     {
-        var copy = Demo.Copy with { Words = Demo.Words(Demo.Library) };
+        var copy = Demo.Marked(Demo.Copy with { Words = Demo.Words(Demo.Library) });
         var blank = BlankSignOff.Write(Demo.Plan, copy);
         Assert.NotEqual(Demo.Copy.Mark, copy.Mark);
         Assert.Equal(Blank.Replace($"copy: {Demo.Copy.Mark}", $"words: {copy.Words}\ncopy: {copy.Mark}", StringComparison.Ordinal), blank);

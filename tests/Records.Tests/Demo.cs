@@ -16,7 +16,10 @@ internal static class Demo
 {
     private static readonly IReadOnlyList<RawFile> Files = Repo.Files(Repo.Path("procedures"));
 
-    public static readonly Library Library = WorkshopReader.Read(Files, new FindingList());
+    public static readonly Library Registered = WorkshopReader.Read(Files, new FindingList());
+
+    /// <summary>Without its register: what is held against it here was issued by nobody.</summary>
+    public static readonly Library Library = Registered with { Register = Language.Model.Register.Empty };
 
     public static Procedure Stack => Library.Procedure("WB-40")!;
 
@@ -28,7 +31,9 @@ internal static class Demo
 
     public static CopyIdentity Copy => CopyFor("14", "0417", "CL");
 
-    public static CopyIdentity CopyFor(string unit, string serial, string place) => new(Hash, unit, serial, place, "2031-06-11T06:40+02:00", "RK");
+    public static CopyIdentity CopyFor(string unit, string serial, string place) => Marked(new CopyIdentity(Hash, unit, serial, place, "2031-06-11T06:40+02:00", "RK"));
+
+    public static CopyIdentity Marked(CopyIdentity copy) => copy with { Mark = SetMark.Free("K", copy.Lines, _ => false)! };
 
     /// <summary>The demo with some text of one file replaced, wherever it stands there.</summary>
     public static Library With(string path, string text, string by) => Changed(path, content =>
@@ -47,7 +52,7 @@ internal static class Demo
             var before = Encoding.UTF8.GetString(files[path].Bytes.Span);
             files[path] = RawFile.Of(path, Encoding.UTF8.GetBytes(change(before)));
         }
-        return WorkshopReader.Read([.. files.Values], new FindingList());
+        return WorkshopReader.Read([.. files.Values], new FindingList()) with { Register = Language.Model.Register.Empty };
     }
 
     /// <summary>

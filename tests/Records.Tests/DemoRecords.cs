@@ -4,7 +4,6 @@ using Witnessmark.Harness;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Text;
 using Witnessmark.Reading.Records;
-using Witnessmark.Records.Issuing;
 using Witnessmark.Records.Receiving;
 
 namespace Witnessmark.Records.Tests;
@@ -35,7 +34,7 @@ public sealed partial class DemoRecords
             Assert.True(today == typed, $"{name} was typed from another version of the demo. Run with WITNESSMARK_APPROVE=1.");
         var findings = new FindingList();
         var signOff = SignOffReader.Read(RawFile.Of(name, Encoding.UTF8.GetBytes(today)), findings);
-        var result = Reception.Hold(signOff!, Demo.Library, []);
+        var result = Reception.Hold(signOff!, Demo.Registered, []);
         Assert.Equal(state, result.State);
         Assert.Empty(findings.InReadingOrder());
     }
@@ -48,8 +47,7 @@ public sealed partial class DemoRecords
     {
         var hash = HashLine().Replace(typed, $"hash: {Demo.Hash.Short12}");
         var head = SignOffReader.Read(RawFile.Of("record.yaml", Encoding.UTF8.GetBytes(hash)), new FindingList())!;
-        var mark = SetMark.Of(Demo.Hash.Hex, head.Unit!.Value.Value, head.Serial!.Value.Value, head.Place!.Value.Value, head.Issued!.Value.Value, head.IssuedBy!.Value.Value);
-        return CopyLine().Replace(hash, $"copy: {mark}");
+        return CopyLine().Replace(hash, $"copy: {YamlScalar.Of(DemoRegister.Mark(DemoRegister.CopyOf(head)))}");
     }
 
     [GeneratedRegex("^hash: .*$", RegexOptions.Multiline)]

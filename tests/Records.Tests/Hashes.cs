@@ -35,7 +35,7 @@ public sealed class Hashes
         { "a lock that no step names", Sheet, "  support:\n", "  bed:\n    values: [down, up]\n  support:\n" },
         { "a limit of the house", Root, "lift-by-hand: 23 kg", "lift-by-hand: 20 kg" },
         { "shims that no step handles", Sheet, "most: 5   ", "most: 6   " },
-        { "a person", Root, "  RK: {role: independent mechanic}", "  RK: {role: independent mechanic}\n  SB: {role: mechanic}" },
+        { "a person", Root, "  RK: {role: independent mechanic, mark-signs: K7}", "  RK: {role: independent mechanic}\n  SB: {role: mechanic}" },
     };
 
     public static TheoryData<string, string, string, string> Changes => new()

@@ -40,7 +40,7 @@ public sealed class Receptions
     [Fact]
     public void NO_is_a_mechanic_and_not_a_no()
     {
-        var library = Demo.With("workshop.yaml", "  MO: {role: mechanic}", "  NO: {role: mechanic}");
+        var library = Demo.With("workshop.yaml", "  MO: {role: mechanic, mark-signs: M}", "  NO: {role: mechanic}");
         var content = Complete.Replace("MO", "NO", StringComparison.Ordinal);
         // the list of people is no part of the hash
         var result = Reception.Hold(Demo.Read("records/no.yaml", content), library, []);

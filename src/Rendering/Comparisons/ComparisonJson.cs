@@ -8,7 +8,7 @@ namespace Witnessmark.Rendering.Comparisons;
 /// <summary>A comparison for machines: one JSON object, lines counted from 1.</summary>
 public static class ComparisonJson
 {
-    public static string Of(Comparison comparison) => JsonText.Of(json =>
+    public static string Of(WorkshopComparison comparison) => JsonText.Of(json =>
     {
         json.WriteString("class", ChangeWords.Of(comparison.Class));
         json.WriteStartArray("procedures");

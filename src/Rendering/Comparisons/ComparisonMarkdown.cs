@@ -7,7 +7,7 @@ namespace Witnessmark.Rendering.Comparisons;
 /// <summary>A comparison for a pull request: a table a procedure, what touches safety first. Text of the workshop cannot become markup.</summary>
 public static class ComparisonMarkdown
 {
-    public static string Of(Comparison comparison)
+    public static string Of(WorkshopComparison comparison)
     {
         var text = new StringBuilder().Append(CultureInfo.InvariantCulture, $"**{ComparisonText.Sum(comparison)}**\n");
         foreach (var procedure in comparison.Procedures)

@@ -1,6 +1,5 @@
 using Scriban.Runtime;
 using Witnessmark.Comparing;
-using Witnessmark.Rendering.Checklist;
 using Witnessmark.Rendering.Html;
 
 namespace Witnessmark.Rendering.Comparisons;
@@ -10,13 +9,12 @@ public static class ComparisonPage
 {
     /// <param name="old">The older state as it was named.</param>
     /// <param name="made">The newer one.</param>
-    public static string Of(Comparison comparison, string old, string made, string programVersion)
+    public static string Of(WorkshopComparison comparison, string old, string made, string programVersion)
     {
         var style = Resources.Text("site/pages.css") + Resources.Text("site/comparison.css");
         return Templates.Render("comparison.html", new ScriptObject
         {
-            ["policy"] = SheetPage.Policy(style),
-            ["style"] = new RawHtml(style),
+            ["head"] = PrintHead.Of("en", $"{old} beside {made}", style),
             ["old"] = old,
             ["new"] = made,
             ["sum"] = ComparisonText.Sum(comparison),
@@ -27,7 +25,7 @@ public static class ComparisonPage
     }
 
     /// <summary>The tables alone, to stand in another page.</summary>
-    internal static RawHtml Content(Comparison comparison) => new(string.Concat(
+    internal static RawHtml Content(WorkshopComparison comparison) => new(string.Concat(
         comparison.Procedures.Select(Procedure).Concat(comparison.House.IsEmpty ? [] : [Table("workshop file", "", comparison.House)])));
 
     internal static string Procedure(ProcedureComparison procedure) =>

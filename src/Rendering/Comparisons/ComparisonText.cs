@@ -8,7 +8,7 @@ namespace Witnessmark.Rendering.Comparisons;
 /// <summary>A comparison for a person at a prompt: the class first, what touches safety before all else, old and new below each other.</summary>
 public static class ComparisonText
 {
-    public static string Of(Comparison comparison)
+    public static string Of(WorkshopComparison comparison)
     {
         var text = new StringBuilder();
         foreach (var procedure in comparison.Procedures)
@@ -23,7 +23,7 @@ public static class ComparisonText
     }
 
     /// <summary><c>2 procedures differ: 1 hazard, 1 layout.</c></summary>
-    public static string Sum(Comparison comparison)
+    public static string Sum(WorkshopComparison comparison)
     {
         if (comparison.Procedures.IsEmpty && comparison.House.IsEmpty)
             return "No difference in meaning.";
