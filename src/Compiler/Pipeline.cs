@@ -78,6 +78,15 @@ public static class Pipeline
     /// <param name="only">Id of one procedure; null for all.</param>
     public static TwoStatesCompared Compare(IReadOnlyList<StoredFile> old, IReadOnlyList<StoredFile> made, string? only) => TwoStates.Compare(old, made, only);
 
+    /// <summary>The bench with what the rules on changes say since an earlier state: version, approvals, what was left out.</summary>
+    public static Bench CheckSince(Bench bench, IReadOnlyList<StoredFile> old, IReadOnlyList<StoredFile> made)
+    {
+        var findings = new FindingList();
+        findings.AddRange(bench.Findings);
+        findings.AddRange(TwoStates.Findings(old, made));
+        return bench with { Findings = findings.InReadingOrder() };
+    }
+
     /// <summary>The same, with each procedure beside the version in force as well: five small drifts are one.</summary>
     public static TwoStatesCompared CompareSinceReleases(TwoStatesCompared compared, IReadOnlyList<StoredFile> made, Register register, Func<ReleasedVersion, IReadOnlyList<StoredFile>?> released) =>
         TwoStates.WithReleases(compared, made, register, released);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using Witnessmark.Checking;
 using Witnessmark.Comparing;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
@@ -20,16 +21,36 @@ internal static class TwoStates
 {
     public static TwoStatesCompared Compare(IReadOnlyList<StoredFile> old, IReadOnlyList<StoredFile> made, string? only)
     {
+        if (Both(old, made) is not { } both)
+            return new TwoStatesCompared(new WorkshopComparison([], []), [], []);
+        var ids = only is null ? null : new HashSet<string>([only], StringComparer.Ordinal);
+        return new TwoStatesCompared(Comparer.Between(both.Old, both.New, ids), both.OldFaults, both.NewFaults);
+    }
+
+    /// <summary>What the rules on changes say of the newer state.</summary>
+    public static IEnumerable<Finding> Findings(IReadOnlyList<StoredFile> old, IReadOnlyList<StoredFile> made)
+    {
+        if (Both(old, made) is not { } both)
+            return [];
+        var findings = new FindingList();
+        RuleSet.CheckChanges(both.Old, both.New, Comparer.Between(both.Old, both.New), findings);
+        return findings.InReadingOrder();
+    }
+
+    /// <summary>Null when no file differs.</summary>
+    private static ReadStates? Both(IReadOnlyList<StoredFile> old, IReadOnlyList<StoredFile> made)
+    {
         var same = old.Select(f => (f.Path, f.Id)).Intersect(made.Select(f => (f.Path, f.Id))).Select(f => f.Path).ToHashSet(StringComparer.Ordinal);
         if (same.Count == old.Count && same.Count == made.Count)
-            return new TwoStatesCompared(new WorkshopComparison([], []), [], []);
+            return null;
         var opened = new Opened(same);
         var whole = old.Concat(made).Any(f => !same.Contains(f.Path) && (IsShared(f) || opened.IsCommonPart(f)));
         var (before, oldFaults) = Read(opened, old, whole);
         var (after, newFaults) = Read(opened, made, whole);
-        var ids = only is null ? null : new HashSet<string>([only], StringComparer.Ordinal);
-        return new TwoStatesCompared(Comparer.Between(before, after, ids), oldFaults, newFaults);
+        return new ReadStates(before, after, oldFaults, newFaults);
     }
+
+    private sealed record ReadStates(Library Old, Library New, ImmutableArray<Finding> OldFaults, ImmutableArray<Finding> NewFaults);
 
     /// <summary>Adds, to each procedure that differs, its newer state beside the version in force.</summary>
     /// <param name="released">The files when a version was put on record; null when nobody has kept them.</param>

@@ -3,6 +3,7 @@ using System.CommandLine;
 using Witnessmark.Cli.Disk;
 using Witnessmark.Compiler;
 using Witnessmark.Language.Findings;
+using Witnessmark.Language.Text;
 using Witnessmark.Language.Wording;
 using Witnessmark.Rendering.Messages;
 
@@ -15,15 +16,26 @@ internal static class CheckCommand
     {
         var workshop = CommonOptions.Workshop();
         var report = CommonOptions.Report();
-        var command = new Command("check", "Read a workshop and tell what is wrong with it.") { workshop, report };
-        command.SetAction(parsed => Run(parsed.GetValue(workshop), parsed.GetValue(report)!, around));
+        var since = new Option<string?>("--since")
+        {
+            Description = "A revision in git, or a folder: hold what has changed since then to its version, its approvals and what it leaves out.",
+            HelpName = "revision",
+        };
+        var command = new Command("check", "Read a workshop and tell what is wrong with it.") { workshop, since, report };
+        command.SetAction(parsed => Run(parsed.GetValue(workshop), parsed.GetValue(since), parsed.GetValue(report)!, around));
         return command;
     }
 
-    private static int Run(string? path, string report, Surroundings around)
+    private static int Run(string? path, string? since, string report, Surroundings around)
     {
         var folder = WorkshopFolder.Find(path, around);
-        var bench = Pipeline.Check(folder.Files());
+        var files = folder.Files();
+        var bench = Pipeline.Check(files);
+        if (since is not null)
+        {
+            using var before = ComparedState.Of(since, path, around);
+            bench = Pipeline.CheckSince(bench, before.Files, [.. files.Select(StoredFile.Of)]);
+        }
         var (shown, elsewhere) = Split(bench.Findings, folder.Only);
         FindingReport.Write(shown, report, new FindingText(folder.Shown, around.Ink), around.Out);
         if (report != "json")

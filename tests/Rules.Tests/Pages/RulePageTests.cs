@@ -46,11 +46,15 @@ public sealed class RulePageTests
     }
 
     private static ImmutableArray<Finding> Compile(IEnumerable<PageExample> examples, string rule) =>
-        examples.Aggregate(IsOfTranslations(rule) ? DemoWorkshop.Whole : IsOfRegister(rule) ? DemoWorkshop.Registered : DemoWorkshop.InOneLanguage, (workshop, example) => example.Apply(workshop)).Findings();
+        examples.Aggregate(Demo(Rules.Single(r => r.Name == rule).Topic), (workshop, example) => example.Apply(workshop)).Findings();
 
-    private static bool IsOfRegister(string rule) => Rules.Single(r => r.Name == rule).Topic == "Register";
-
-    private static bool IsOfTranslations(string rule) => Rules.Single(r => r.Name == rule).Topic == "Translations";
+    private static DemoWorkshop Demo(string topic) => topic switch
+    {
+        "Translations" => DemoWorkshop.Whole,
+        "Register" => DemoWorkshop.Registered,
+        "Changes" => DemoWorkshop.Changing,
+        _ => DemoWorkshop.InOneLanguage,
+    };
 
     private static string Listed(IEnumerable<Finding> findings) =>
         string.Concat(findings.Select(f => $"\n  {new FindingText("procedures", Ink.None).Short(f).TrimEnd()}"));

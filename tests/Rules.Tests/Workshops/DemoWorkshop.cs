@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using System.Text;
 using Witnessmark.Checking;
+using Witnessmark.Comparing;
 using Witnessmark.Harness;
 using Witnessmark.Language.Findings;
+using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
 using Witnessmark.Reading;
 using Witnessmark.Reading.References;
@@ -28,19 +30,27 @@ internal sealed class DemoWorkshop
     /// <summary>Data sheet, tools, workshop file and common parts, without the procedures of the machine: a case brings its own.</summary>
     public static DemoWorkshop WithoutProcedures { get; } = new(AsItStands.RemoveRange(AsItStands.Keys.Where(p => IsOwnProcedure(p) || IsTranslation(p) || IsRegister(p))));
 
+    /// <summary>Beside itself as it was: what an example changes has changed since then.</summary>
+    public static DemoWorkshop Changing { get; } = new(InOneLanguage.Files) { Before = InOneLanguage };
+
     public ImmutableSortedDictionary<string, string> Files { get; }
 
-    public DemoWorkshop With(string path, string text) => new(Files.SetItem(path, text));
+    private DemoWorkshop? Before { get; init; }
+
+    public DemoWorkshop With(string path, string text) => new(Files.SetItem(path, text)) { Before = Before };
 
     public ImmutableArray<Finding> Findings()
     {
         var findings = new FindingList();
-        ImmutableArray<RawFile> files = [.. Files.Select(f => RawFile.Of(f.Key, Encoding.UTF8.GetBytes(f.Value)))];
-        var library = WorkshopReader.Read(files, findings);
+        var library = Read(findings);
         ReferenceCheck.Check(library, findings);
         RuleSet.Check(library, findings);
+        if (Before?.Read(new FindingList()) is { } before)
+            RuleSet.CheckChanges(before, library, Comparer.Between(before, library), findings);
         return findings.InReadingOrder();
     }
+
+    private Library Read(FindingList findings) => WorkshopReader.Read([.. Files.Select(f => RawFile.Of(f.Key, Encoding.UTF8.GetBytes(f.Value)))], findings);
 
     private const string RegisterFile = "register.yaml";
 
