@@ -14,14 +14,11 @@ using Witnessmark.Checking.Rules.Steps;
 using Witnessmark.Checking.Rules.Tools;
 using Witnessmark.Checking.Rules.Torque;
 using Witnessmark.Checking.Rules.Translations;
-using Witnessmark.Comparing;
-using Witnessmark.Language.Findings;
-using Witnessmark.Language.Model;
 
 namespace Witnessmark.Checking;
 
 /// <summary>All rules, in the order of their topics. To add one: its .cs, its .md beside it, a line here, case files.</summary>
-public static class RuleSet
+public static partial class RuleSet
 {
     public static readonly ImmutableArray<Rule> All =
     [
@@ -190,37 +187,4 @@ public static class RuleSet
         Rule.OfTranslation<TranslationWordIdle>(),
         Rule.OfTranslation<TranslationWordMissing>(),
     ];
-
-    /// <summary>Holds every rule against every sheet and procedure.</summary>
-    public static void Check(Library library, FindingList findings)
-    {
-        findings.Each(library.Machines, (machine, own) =>
-        {
-            foreach (var rule in All)
-                rule.Check(machine, library, own);
-        });
-        findings.Each(library.Procedures, (procedure, own) =>
-        {
-            var scope = library.ScopeOf(procedure);
-            foreach (var rule in All)
-                rule.Check(scope, own);
-        });
-        foreach (var rule in All)
-            rule.Check(library, findings);
-        findings.Each(library.Translations, (translation, own) =>
-        {
-            var file = new TranslatedFile(translation, library);
-            foreach (var rule in All)
-                rule.Check(file, own);
-        });
-    }
-
-    /// <summary>Holds the rules on changes against every procedure that is in both states and differs.</summary>
-    public static void CheckChanges(Library old, Library made, WorkshopComparison comparison, FindingList findings)
-    {
-        foreach (var compared in comparison.Procedures)
-            if (old.Procedure(compared.Id) is { } before && made.Procedure(compared.Id) is { } after)
-                foreach (var rule in All)
-                    rule.Check(new ChangedProcedure(old.ScopeOf(before), made.ScopeOf(after), compared), findings);
-    }
 }

@@ -21,9 +21,7 @@ internal static class Issuing
             return MadeCopy.Refused(refusal.What, refusal.Todo);
         var procedure = library.Procedure(order.Procedure)!;
         var wording = SheetWording.In(order.Language, bench, procedure);
-        var plan = SheetPlanner.Plan(library.ScopeOf(procedure), order.Part);
-        var hash = ProcedureHash.Of(library, procedure);
-        var unmarked = new CopyIdentity(hash, order.Unit, order.Serial, order.Place, At(order), order.IssuedBy)
+        var unmarked = new CopyIdentity(ProcedureHash.Of(library, procedure), order.Unit, order.Serial, order.Place, At(order), order.IssuedBy)
         {
             Words = wording.Hash is { } translated ? CopyWords.Of(wording.Words.Language, translated) : null,
         };
@@ -32,18 +30,21 @@ internal static class Issuing
                 $"Every mark that {order.IssuedBy} can give is on a copy that is out.",
                 "Say of copies what became of them (witnessmark returned, witnessmark spoiled), or give one more of mark-signs in workshop.yaml.");
         var copy = unmarked with { Mark = mark };
+        return Made(order, procedure, wording, unmarked with { Mark = mark });
+    }
+
+    private static MadeCopy Made(IssueOrder order, Procedure procedure, SheetWording wording, CopyIdentity copy)
+    {
+        var version = procedure.Version!.Value.Value;
         var identity = new SheetIdentity(
-            procedure.Id.Value, procedure.Version!.Value.Value, hash.Hex, copy.Mark, order.Unit, order.Serial, order.Place, Printed(order), SheetIdentity.OwnTemplateHash)
+            procedure.Id.Value, version, copy.Hash.Hex, copy.Mark, order.Unit, order.Serial, order.Place, Printed(order), SheetIdentity.OwnTemplateHash)
         {
             WordsHash = wording.Hash,
         };
         var name = $"{procedure.Id.Value}{(order.Part is null ? "" : $"-{StepName.Slug(order.Part)}")}-{copy.Mark}";
-        return new MadeCopy(
-            copy.Mark,
-            procedure.Version.Value.Value,
-            hash.Short12,
-            [.. Pages(name, wording, identity, order), OutputFile.Of($"{name}.yaml", BlankSignOff.Write(plan, copy))],
-            Refusal: null)
+        // what the blank asks for is the same in every language
+        var blank = BlankSignOff.Write(SheetPlanner.Plan(wording.Scope.Library.ScopeOf(procedure), order.Part), copy);
+        return new MadeCopy(copy.Mark, version, copy.Hash.Short12, [.. Pages(name, wording, identity, order), OutputFile.Of($"{name}.yaml", blank)], Refusal: null)
         {
             Line = text => RegisterLines.Issued(text, order, procedure, copy),
             Wording = wording.Hash is { } words ? $"{SheetLanguages.Spoken(wording.Words.Language)}, words {ShortHash.Of(words)}" : "",
@@ -56,7 +57,6 @@ internal static class Issuing
         return SetMark.Free(library.Workshop.People.Find(copy.IssuedBy)!.MarkSigns!.Value.Value, copy.Lines, isOut.Contains);
     }
 
-    // what the blank asks for is the same in every language
     private static IEnumerable<OutputFile> Pages(string name, SheetWording wording, SheetIdentity identity, IssueOrder order)
     {
         var plan = SheetPlanner.Plan(wording.Scope, order.Part);

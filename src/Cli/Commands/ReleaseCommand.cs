@@ -29,6 +29,6 @@ internal static class ReleaseCommand
             around.Error.WriteLine($"{FindingReport.Sum(bench.Findings)} Nothing was released: what has a fault is not for work.");
             return ExitCode.Findings;
         }
-        return EndCommand.Put(Pipeline.Release(bench, procedure, by, around.Now()), register, bench, around);
+        return PutOnRecord.Write(Pipeline.Release(bench, procedure, by, around.Now()), register, bench, around);
     }
 }

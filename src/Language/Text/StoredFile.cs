@@ -15,8 +15,6 @@ public sealed record StoredFile(string Path, string Id, Func<RawFile> Read)
     private static string IdOf(ReadOnlySpan<byte> bytes)
     {
         var head = Encoding.ASCII.GetBytes(string.Create(CultureInfo.InvariantCulture, $"blob {bytes.Length}\0"));
-#pragma warning disable CA5350 // not for security: git's own name for the bytes
         return Convert.ToHexStringLower(SHA1.HashData([.. head, .. bytes]));
-#pragma warning restore CA5350
     }
 }

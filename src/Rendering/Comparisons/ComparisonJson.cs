@@ -71,6 +71,14 @@ public static class ComparisonJson
         foreach (var hazard in change.Hazards)
             json.WriteStringValue(hazard);
         json.WriteEndArray();
+        Worked(json, change);
+        Place(json, "old-at", change.OldAt);
+        Place(json, "new-at", change.NewAt);
+        json.WriteEndObject();
+    }
+
+    private static void Worked(Utf8JsonWriter json, Change change)
+    {
         json.WriteStartArray("worked");
         foreach (var (what, old, made) in change.Worked)
         {
@@ -81,9 +89,6 @@ public static class ComparisonJson
             json.WriteEndObject();
         }
         json.WriteEndArray();
-        Place(json, "old-at", change.OldAt);
-        Place(json, "new-at", change.NewAt);
-        json.WriteEndObject();
     }
 
     private static void Place(Utf8JsonWriter json, string name, Location? at)
