@@ -28,12 +28,16 @@ public sealed class RemovalUnsaid : IChangeRule
             findings.Add(
                 Info,
                 change.NewAt ?? changed.Procedure.Version?.At ?? changed.Procedure.Id.At,
-                $"{changed.Procedure.Id} no longer has what it had: {change.Where}, {change.What}: {change.Old}.",
+                $"{changed.Procedure.Id} no longer has {Said(change)}.",
                 "Somebody was hurt, or nearly, before that line was written. When it goes unsaid, nobody asks whether the danger has gone too.",
                 $"Put it back, or say that it is meant: `drops: [{{what: {Named(change)}, reason: …}}]` in the front matter.",
                 [.. change.OldAt is { } at ? new[] { new FurtherPlace(at, "as it was") } : []]);
         }
     }
+
+    private static string Said(Change change) => change.What == "message" || change.What == "step"
+        ? $"the {change.What} `{change.Old?.TrimEnd('.')}`"
+        : $"`{change.What}: {change.Old?.TrimEnd('.')}` at {change.Where}{(change.New is { } weaker ? $"; it is `{weaker.TrimEnd('.')}` now" : "")}";
 
     // "step 10 Count what is left over" and "WARNING: fingers can be crushed" are called by their names
     private static string Named(Change change) => change.Where.StartsWith("step ", StringComparison.Ordinal)
