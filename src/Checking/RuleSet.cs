@@ -161,6 +161,7 @@ public static partial class RuleSet
         Rule.OfRegister<EndOfNoCopy>(),
         Rule.OfRegister<MarkSignShared>(),
         Rule.OfRegister<MarkSignUnclear>(),
+        Rule.OfRegister<RegisterDateUnclear>(),
         Rule.OfRegister<ReleasedTwice>(),
         // changes
         Rule.OfChange<HazardApprovalsShort>(),

@@ -7,6 +7,8 @@ namespace Witnessmark.Compiler;
 /// <summary>Why a copy may not be issued, or a specimen not be printed: guard by guard.</summary>
 internal static class Refusals
 {
+    private const int LongestName = 60;
+
     public static Refusal? Of(Bench bench, IssueOrder order)
     {
         var library = bench.Library;
@@ -95,6 +97,9 @@ internal static class Refusals
         // another one holds
         if (library.Register.InForce(procedure.Id.Value) is not { } inForce || inForce != released)
             return new Refusal($"{procedure.Id} {version} is not in force.", library.Register.InForce(procedure.Id.Value) is { } other ? $"{procedure.Id} {other.Version} is: issue that one." : "It was withdrawn: release another version.");
+        // it stands in one line of the register
+        if (order.To is { Length: > LongestName })
+            return new Refusal($"--to is {order.To.Length} characters long.", $"Initials or a name of up to {LongestName} characters.");
         // nobody else may have the first sign of his marks
         return library.Workshop.People.Find(order.IssuedBy) is { MarkSigns: null }
             ? new Refusal($"{order.IssuedBy} has no sign of his own for the marks of copies.", $"Give one in workshop.yaml: {order.IssuedBy}: {{…, mark-signs: {FreeSign(library)}}}. Nobody else may have it.")

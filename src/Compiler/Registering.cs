@@ -17,6 +17,8 @@ public sealed record RegisterChange(string Says, Func<string, string> Line, Refu
 /// <summary>What is put on record besides copies: releases, withdrawals, the end of a copy.</summary>
 internal static class Registering
 {
+    private const int LongestReason = 200;
+
     public static RegisterChange Release(Bench bench, string id, string by, DateTimeOffset now)
     {
         var library = bench.Library;
@@ -46,7 +48,7 @@ internal static class Registering
         if (register.IsWithdrawn(released))
             return RegisterChange.Refused($"{id} {version} is withdrawn already.", "There is nothing to do.");
         var isOut = register.Out.Where(c => c.Procedure.Value == id && c.Version.Value == version).Select(c => c.Mark.Value).ToList();
-        return Person(bench.Library, by) ?? new RegisterChange(
+        return Person(bench.Library, by) ?? Words(why) ?? new RegisterChange(
             $"Withdrawn {id} {version}.{(isOut.Count == 0 ? "" : $" Call back {Say.And(isOut)}.")}", text => RegisterLines.Withdrawn(text, id, version, Day(now), by, why), null);
     }
 
@@ -57,11 +59,15 @@ internal static class Registering
             return Unknown(mark, register.Out.Select(c => c.Mark.Value), "copy");
         if (register.End(copy) is { } before)
             return RegisterChange.Refused($"Copy {copy.Mark} was {Word(before.End)} on {before.Date}.", "There is nothing to do.");
-        return Person(bench.Library, by) ?? new RegisterChange(
+        return Person(bench.Library, by) ?? Words(why) ?? new RegisterChange(
             $"Copy {copy.Mark} of {copy.Procedure} {copy.Version} is {Word(end)}.", text => RegisterLines.Ended(text, copy.Mark.Value, end, Day(now), by, why), null);
     }
 
     public static string Word(CopyEnd end) => end == CopyEnd.Returned ? "returned" : "spoiled";
+
+    private static RegisterChange? Words(string? why) => why is { Length: > LongestReason }
+        ? RegisterChange.Refused($"--why is {why.Length} characters long.", $"Say it in up to {LongestReason} characters: it stands in one line of the register.")
+        : null;
 
     private static RegisterChange? Person(Library library, string by) => library.Workshop.People.Find(by) is null
         ? RegisterChange.Refused($"The workshop does not know {by}.", $"Initials are under people: in workshop.yaml: {string.Join(", ", library.Workshop.People.Names)}.")

@@ -8,6 +8,8 @@ namespace Witnessmark.Cli.Disk;
 internal sealed class RegisterFile : IDisposable
 {
     private const string Name = "register.yaml";
+    private const int Attempts = 50;
+    private const int Pause = 100;
     private const string Attributes = ".gitattributes";
 
     private readonly WorkshopFolder _folder;
@@ -21,19 +23,25 @@ internal sealed class RegisterFile : IDisposable
 
     public static RegisterFile Hold(WorkshopFolder folder)
     {
-        var path = Path.Combine(folder.FullPath, $".{Name}.held");
-        try
-        {
-            return new RegisterFile(folder, new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose));
-        }
-        catch (UnauthorizedAccessException)
-        {
-            throw new RefusedException($"Nothing was done: the register in {folder.Shown} cannot be written to.", "What is released or issued is put on record there. Ask whoever owns the folder for the right to write to it.");
-        }
-        catch (IOException)
-        {
-            throw new RefusedException($"Nothing was done: somebody else is writing to the register in {folder.Shown}.", "Try again in a moment.");
-        }
+        for (var attempt = 0; ; attempt++)
+            try
+            {
+                return new RegisterFile(folder, new FileStream(
+                    Path.Combine(folder.FullPath, $".{Name}.held"), FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose));
+            }
+            catch (UnauthorizedAccessException)
+            {
+                throw new RefusedException($"Nothing was done: the register in {folder.Shown} cannot be written to.", "What is released or issued is put on record there. Ask whoever owns the folder for the right to write to it.");
+            }
+            catch (IOException) when (attempt < Attempts)
+            {
+                // whoever holds it is done in a moment
+                Thread.Sleep(Pause);
+            }
+            catch (IOException)
+            {
+                throw new RefusedException($"Nothing was done: somebody else is writing to the register in {folder.Shown}.", "Try again in a moment.");
+            }
     }
 
     /// <summary>Adds to the register, and does <paramref name="beside"/> with it: both or neither.</summary>
