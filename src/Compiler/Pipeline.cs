@@ -79,11 +79,12 @@ public static class Pipeline
     public static TwoStatesCompared Compare(IReadOnlyList<StoredFile> old, IReadOnlyList<StoredFile> made, string? only) => TwoStates.Compare(old, made, only);
 
     /// <summary>The bench with what the rules on changes say since an earlier state: version, approvals, what was left out.</summary>
-    public static Bench CheckSince(Bench bench, IReadOnlyList<StoredFile> old, IReadOnlyList<StoredFile> made)
+    /// <param name="only">Id of one procedure; null for all.</param>
+    public static Bench CheckSince(Bench bench, IReadOnlyList<StoredFile> old, IReadOnlyList<StoredFile> made, string? only = null)
     {
         var findings = new FindingList();
         findings.AddRange(bench.Findings);
-        findings.AddRange(TwoStates.Findings(old, made));
+        findings.AddRange(TwoStates.Findings(old, made, only));
         return bench with { Findings = findings.InReadingOrder() };
     }
 

@@ -23,19 +23,20 @@ internal static class TwoStates
     {
         if (Both(old, made) is not { } both)
             return new TwoStatesCompared(new WorkshopComparison([], []), [], []);
-        var ids = only is null ? null : new HashSet<string>([only], StringComparer.Ordinal);
-        return new TwoStatesCompared(Comparer.Between(both.Old, both.New, ids), both.OldFaults, both.NewFaults);
+        return new TwoStatesCompared(Comparer.Between(both.Old, both.New, Ids(only)), both.OldFaults, both.NewFaults);
     }
 
     /// <summary>What the rules on changes say of the newer state.</summary>
-    public static IEnumerable<Finding> Findings(IReadOnlyList<StoredFile> old, IReadOnlyList<StoredFile> made)
+    public static IEnumerable<Finding> Findings(IReadOnlyList<StoredFile> old, IReadOnlyList<StoredFile> made, string? only)
     {
         if (Both(old, made) is not { } both)
             return [];
         var findings = new FindingList();
-        RuleSet.CheckChanges(both.Old, both.New, Comparer.Between(both.Old, both.New), findings);
+        RuleSet.CheckChanges(both.Old, both.New, Comparer.Between(both.Old, both.New, Ids(only)), findings);
         return findings.InReadingOrder();
     }
+
+    private static HashSet<string>? Ids(string? only) => only is null ? null : new HashSet<string>([only], StringComparer.Ordinal);
 
     /// <summary>Null when no file differs.</summary>
     private static ReadStates? Both(IReadOnlyList<StoredFile> old, IReadOnlyList<StoredFile> made)

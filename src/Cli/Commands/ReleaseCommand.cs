@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Witnessmark.Cli.Disk;
 using Witnessmark.Compiler;
+using Witnessmark.Language.Text;
 using Witnessmark.Rendering.Messages;
 
 namespace Witnessmark.Cli.Commands;
@@ -22,7 +23,8 @@ internal static class ReleaseCommand
     {
         var folder = WorkshopFolder.Find(within, around);
         using var register = RegisterFile.Hold(folder);
-        var bench = Pipeline.Check(folder.Files());
+        var files = folder.Files();
+        var bench = SinceRelease(Pipeline.Check(files), procedure, files, folder);
         if (bench.HasFaults)
         {
             FindingReport.Write(bench.Findings, "long", new FindingText(folder.Shown, around.Ink), around.Error);
@@ -30,5 +32,14 @@ internal static class ReleaseCommand
             return ExitCode.Findings;
         }
         return PutOnRecord.Write(Pipeline.Release(bench, procedure, by, around.Now()), register, bench, around);
+    }
+
+    /// <summary>With git at hand a new version is held to what has changed since the one in force.</summary>
+    private static Bench SinceRelease(Bench bench, string procedure, IReadOnlyList<RawFile> files, WorkshopFolder folder)
+    {
+        using var released = ReleasedStates.Of(folder);
+        return bench.Library.Register.InForce(procedure) is { } inForce && released.Files(inForce) is { } before
+            ? Pipeline.CheckSince(bench, before, [.. files.Select(StoredFile.Of)], procedure)
+            : bench;
     }
 }
