@@ -56,6 +56,9 @@ public sealed record Change(ChangeClass Class, string Where, string What, string
     /// <summary>Arithmetic that comes out otherwise, before and after.</summary>
     public ImmutableArray<(string What, string? Old, string? New)> Worked { get; init; } = [];
 
+    /// <summary>The common part that it was found in, when it is told of a procedure that performs that part.</summary>
+    public string? Through { get; init; }
+
     public Location? OldAt { get; init; }
 
     public Location? NewAt { get; init; }
@@ -78,8 +81,11 @@ public sealed record ComparedVersion(string Version, string Hash, string Title);
 
 /// <summary>Two states of a workshop.</summary>
 /// <param name="Procedures">Those that differ, by id.</param>
-/// <param name="House">Limits, people and words of the house.</param>
+/// <param name="House">What no one procedure owns: the house's limits and people, interlocks and whatever else of a data sheet or tool list no changed procedure tells, translations.</param>
 public sealed record WorkshopComparison(ImmutableArray<ProcedureComparison> Procedures, ImmutableArray<Change> House)
 {
     public ChangeClass Class => Procedures.Select(p => p.Class).Concat(House.Select(c => c.Class)).DefaultIfEmpty(ChangeClass.None).Max();
+
+    /// <summary>All that differs, as an auditor has to look at it.</summary>
+    public IEnumerable<Change> InReadingOrder => ReadingOrder.Of([.. Procedures.SelectMany(p => p.Changes), .. House]);
 }

@@ -14,10 +14,13 @@ public static class Comparer
     public static WorkshopComparison Between(Library old, Library made, IReadOnlySet<string>? only = null)
     {
         var ids = old.Procedures.Names.Concat(made.Procedures.Names).Distinct(StringComparer.Ordinal).Where(id => only is null || only.Contains(id)).Order(StringComparer.Ordinal);
-        return new WorkshopComparison(
-            [.. ids.Select(id => Between(old, old.Procedure(id), made, made.Procedure(id))).Where(c => c.Class != ChangeClass.None)],
-            [.. HouseChanges.Between(old.Workshop, made.Workshop)]);
+        ImmutableArray<ProcedureComparison> procedures = [.. ids.Select(id => Between(old, old.Procedure(id), made, made.Procedure(id))).Where(c => c.Class != ChangeClass.None)];
+        var told = procedures.SelectMany(p => p.Changes).Select(Key).ToHashSet();
+        var shared = SheetChanges.Between(old, made, only).Where(c => !told.Contains(Key(c)));
+        return new WorkshopComparison(procedures, [.. ReadingOrder.Of([.. HouseChanges.Between(old.Workshop, made.Workshop), .. shared, .. TranslationChanges.Between(old, made, only)])]);
     }
+
+    private static (string Where, string What, string? Old, string? New) Key(Change change) => (change.Where, change.What, change.Old, change.New);
 
     /// <summary>One procedure, also across two workshops or two ids.</summary>
     public static ProcedureComparison Between(Library oldLibrary, Procedure? old, Library newLibrary, Procedure? made) => Between(oldLibrary, old, newLibrary, made, []);
@@ -34,7 +37,7 @@ public static class Comparer
         if (from.Hash == to.Hash)
             return new ProcedureComparison(id, from, to, []) { Class = SameText(old!, made!) ? ChangeClass.None : ChangeClass.Layout };
         var (before, after) = (oldLibrary.ScopeOf(old!), newLibrary.ScopeOf(made!));
-        return new ProcedureComparison(id, from, to, [.. Changes(before, after, within.Add(id)).OrderByDescending(c => c.Class)]);
+        return new ProcedureComparison(id, from, to, Told(id, from, to, ReadingOrder.Of(Changes(before, after, within.Add(id)))));
     }
 
     private static IEnumerable<Change> Changes(Scope old, Scope made, ImmutableHashSet<string> within)
@@ -42,15 +45,21 @@ public static class Comparer
         var steps = StepMatches.Between(old.Procedure, made.Procedure);
         return
         [
-            .. HeadChanges.Between(old.Procedure, made.Procedure),
+            .. HeadChanges.Between(old, made),
             .. MessageChanges.Between(old.Procedure, made.Procedure, steps),
             .. OrderChanges.Of(steps),
             .. steps.Matched.SelectMany(m => StepChanges.Of(m).Select(c => c with { Hazards = OrderChanges.Hazards(m.New) })),
             .. ItemChanges.Between(old, made),
+            .. DialChanges.Between(old, made),
             .. PerformedChanges.Between(old, made, within),
             .. StopChanges.Between(old, made, steps),
         ];
     }
+
+    /// <summary>Never nothing: what the hash covers and no comparison names is told as the worst that it can be.</summary>
+    private static ImmutableArray<Change> Told(string id, ComparedVersion old, ComparedVersion made, IEnumerable<Change> changes) => changes.ToImmutableArray() is { Length: > 0 } told
+        ? told
+        : [new Change(ChangeClass.Hazard, id, "hash", old.Hash[..12], made.Hash[..12]) { Because = "the two sheets are not the same, and what differs has no name here: lay the prints side by side" }];
 
     private static bool SameText(Procedure old, Procedure made) => old.Source.Content == made.Source.Content;
 

@@ -9,9 +9,11 @@ internal static class DataChanges
 {
     /// <param name="where">The thing, for people.</param>
     /// <param name="without">Keys that are compared elsewhere.</param>
-    public static IEnumerable<Change> Between(string where, DataNode old, DataNode made, ImmutableHashSet<string>? without = null) => Between(where, [], old, made, without ?? []);
+    /// <param name="kind">What it is declared under, where that tells more than its keys: zones, conditions.</param>
+    public static IEnumerable<Change> Between(string where, DataNode old, DataNode made, ImmutableHashSet<string>? without = null, string kind = "") =>
+        Between(where, kind, [], old, made, without ?? []).Where(c => c.Class != ChangeClass.None);
 
-    private static IEnumerable<Change> Between(string where, ImmutableArray<string> path, DataNode old, DataNode made, ImmutableHashSet<string> without)
+    private static IEnumerable<Change> Between(string where, string kind, ImmutableArray<string> path, DataNode old, DataNode made, ImmutableHashSet<string> without)
     {
         if (Meaning.Of(old) == Meaning.Of(made))
             return [];
@@ -20,28 +22,41 @@ internal static class DataChanges
             (DataMap a, DataMap b) => Keys(a, b).Where(k => path.Length > 0 || !without.Contains(k))
                 .SelectMany(k => (a.Find(k)?.Value, b.Find(k)?.Value) switch
                 {
-                    ({ } x, { } y) => Between(where, path.Add(k), x, y, without),
-                    var (x, y) => [Of(where, path.Add(k), x, y)],
+                    ({ } x, { } y) => Between(where, kind, path.Add(k), x, y, without),
+                    var (x, y) => [Of(where, kind, path.Add(k), x, y)],
                 }),
             (DataList a, DataList b) when a.Items.Length == b.Items.Length && a.Items.Concat(b.Items).Any(i => i is DataMap) =>
-                a.Items.Zip(b.Items).SelectMany((pair, n) => Between(where, path.Add($"{n + 1}"), pair.First, pair.Second, without)),
-            _ => [Of(where, path, old, made)],
+                a.Items.Zip(b.Items).SelectMany((pair, n) => Between(where, kind, path.Add($"{n + 1}"), pair.First, pair.Second, without)),
+            _ => [Of(where, kind, path, old, made)],
         };
     }
 
     private static IEnumerable<string> Keys(DataMap old, DataMap made) =>
         old.Entries.Select(e => e.Key.Value).Concat(made.Entries.Select(e => e.Key.Value)).Distinct(StringComparer.Ordinal);
 
-    private static Change Of(string where, ImmutableArray<string> path, DataNode? old, DataNode? made)
+    private static Change Of(string where, string kind, ImmutableArray<string> path, DataNode? old, DataNode? made)
     {
         var (before, after) = (Text(old), Text(made));
-        var key = path.LastOrDefault(k => !char.IsDigit(k[0])) ?? "";
+        var key = What(kind, path) == Short(kind) ? kind : path.LastOrDefault(k => !char.IsDigit(k[0])) ?? kind;
         var top = path.FirstOrDefault() ?? "";
-        var share = Values.Share(before, after);
-        var sense = Values.Sense(before, after) is var own and not Sense.Other ? own : FieldClasses.Of(key, share);
-        var kind = Class(top, key, before, after, out var because);
-        return new Change(kind, where, string.Join(' ', path), before, after) { Share = share, Sense = sense, Because = because, OldAt = old?.At, NewAt = made?.At };
+        var share = Values.Share(before, after) ?? (key == Zones ? Values.ShareInProse(before, after) : null);
+        var sense = Values.Sense(before, after) is var own and not Sense.Other ? own : Senses.Of(key, old, made, share);
+        var weight = Class(top, key, before, after, out var because);
+        return new Change(weight, where, What(kind, path), before, after) { Share = share, Sense = sense, Because = because, OldAt = old?.At, NewAt = made?.At };
     }
+
+    private const string Zones = "zones";
+
+    private static string What(string kind, ImmutableArray<string> path) => path.IsEmpty ? Short(kind) : string.Join(' ', path);
+
+    /// <summary>The key that an item has which is written in short: <c>brake-face: in front of the open side</c>.</summary>
+    private static string Short(string kind) => kind switch
+    {
+        Zones => "text",
+        "conditions" => "all",
+        "states" => "values",
+        _ => "declared",
+    };
 
     private static ChangeClass Class(string top, string key, string? old, string? made, out string? because)
     {
@@ -53,7 +68,7 @@ internal static class DataChanges
         return because is null ? ChangeClass.Wording : ChangeClass.Hazard;
     }
 
-    private static string? Text(DataNode? node) => node switch
+    public static string? Text(DataNode? node) => node switch
     {
         null => null,
         DataText text => text.Text,

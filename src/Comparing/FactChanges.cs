@@ -46,10 +46,20 @@ internal static class FactChanges
     {
         (Checker { Mode: CheckMode.Independent }, Checker { Mode: CheckMode.Concurrent }) => change with { Sense = Sense.Looser, Because = "the second person no longer looks alone" },
         (Checker { Mode: CheckMode.Concurrent }, Checker { Mode: CheckMode.Independent }) => change with { Sense = Sense.Tighter },
+        (ConditionValue, ConditionValue) => change with { Sense = OfConditions(change.What, change.Old!, change.New!) },
+        (DebtValue, DebtValue) => change with { Sense = Senses.Of(-Extent.Of(change.Old!, change.New!)) },
+        (NameList a, NameList b) when FieldClasses.IsDemand(change.What) => change with { Sense = Senses.Of(-Extent.OfAny(Names(b), Names(a))) },
         (SpokenWords a, SpokenWords b) when change.Class == ChangeClass.Hazard && a.Blanks > b.Blanks => change with { Sense = Sense.Looser, Because = "a value is no longer written down" },
+        (SpokenWords a, SpokenWords b) when a.Blanks < b.Blanks => change with { Sense = Sense.Tighter },
         (AgainFrom a, AgainFrom b) when a.AtMost != b.AtMost => change with { Sense = a.AtMost < b.AtMost ? Sense.Looser : Sense.Tighter },
         _ => change,
     };
+
+    /// <summary>A stop that catches less, a demand that lets more pass and work that is done less often are looser.</summary>
+    private static Sense OfConditions(string word, string old, string made) =>
+        Senses.Of(word is "stop-if" or "only-if" ? Extent.Of(old, made) : -Extent.Of(old, made));
+
+    private static string Names(NameList list) => string.Join(", ", list.Names.Select(n => n.Value));
 
     /// <summary>Counts thing by thing: <c>friction-disc 9 to 8</c>.</summary>
     private static IEnumerable<Change> Of(string where, FactWord word, Amounts old, Amounts made, Fact oldFact, Fact madeFact)
@@ -62,13 +72,16 @@ internal static class FactChanges
                 continue;
             yield return new Change(FieldClasses.Of(word), where, $"{word.Spelled()} {thing}", before is null ? null : Says(before), after is null ? null : Says(after))
             {
-                Sense = FieldClasses.Of(word, before is not null, after is not null),
+                Sense = before is not null && after is not null ? Senses.Of(Strictness(after) - Strictness(before)) : FieldClasses.Of(word, before is not null, after is not null),
                 Share = before?.Count is { Value: > 0 } from && after?.Count is { } to ? ((decimal)to.Value / from.Value) - 1 : null,
                 OldAt = before?.At ?? oldFact.At,
                 NewAt = after?.At ?? madeFact.At,
             };
         }
     }
+
+    /// <summary>An exact number asks more than a least one.</summary>
+    private static int Strictness(Amount amount) => amount.AtLeast ? 0 : 1;
 
     private static string Thing(Amount amount) => amount.AtPlace is { } place ? $"{amount.Thing} at {place}" : amount.Thing.Value;
 

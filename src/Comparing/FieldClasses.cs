@@ -12,22 +12,21 @@ internal static class FieldClasses
     private static readonly FrozenSet<FactWord> Demands = FrozenSet.ToFrozenSet(
     [
         FactWord.StopIf, FactWord.Requires, FactWord.Hold, FactWord.CheckedBy, FactWord.Checks, FactWord.Count, FactWord.Call, FactWord.Answer, FactWord.Measure,
-        FactWord.Inspect, FactWord.Test, FactWord.WorkOut, FactWord.StartsWith, FactWord.EndsWith, FactWord.Owes, FactWord.Recover, FactWord.Wait,
+        FactWord.Inspect, FactWord.Test, FactWord.WorkOut, FactWord.StartsWith, FactWord.EndsWith, FactWord.Owes, FactWord.Recover, FactWord.Wait, FactWord.Zone, FactWord.Decide, FactWord.Until,
     ]);
 
-    private static readonly FrozenSet<string> WordingKeys = FrozenSet.ToFrozenSet(["title", "wording", "because", "spoken", "notice", "help", "mark"]);
+    private static readonly FrozenSet<string> WordingKeys = FrozenSet.ToFrozenSet(["title", "wording", "because", "spoken", "mark"]);
 
     private static readonly FrozenSet<string> MethodKeys = FrozenSet.ToFrozenSet(
-        ["basis", "gauge", "kind", "scale", "length", "resolution", "driven-by", "for", "crew", "uses-tools", "at", "points", "pitch-circle", "across-flats", "shift", "step-words", "steps-in-section", "witness-mark", "language", "paper", "units", "beside"]);
+        ["basis", "gauge", "scale", "driven-by", "crew", "uses-tools", "pitch-circle", "across-flats", "step-words", "steps-in-section", "witness-mark", "language", "paper", "units", "beside"]);
 
     /// <summary>Keys that name whom or what only the paperwork knows.</summary>
     private static readonly FrozenSet<string> Unread = FrozenSet.ToFrozenSet(["status", "approvals", "authors"]);
 
-    /// <summary>House limits of which a greater value lets more through.</summary>
-    private static readonly FrozenSet<string> GreaterIsLooser = FrozenSet.ToFrozenSet(
-        ["tightened-proof", "friction-scatter", "wrench-scatter", "dual-units", "lift-by-hand", "crane-use", "container-fill", "step-words", "steps-in-section", "shift", "most-pieces", "at-most"]);
+    public static bool IsDemand(FactWord word) => Demands.Contains(word);
 
-    private static readonly FrozenSet<string> GreaterIsTighter = FrozenSet.ToFrozenSet(["sling-angle", "margin", "worn-at"]);
+    /// <summary>Whether the fact of that word asks for something.</summary>
+    public static bool IsDemand(string word) => Demands.Any(d => d.Spelled() == word);
 
     public static ChangeClass Of(FactWord word) => word == FactWord.Was ? ChangeClass.Wording : MethodFacts.Contains(word) || word == FactWord.By ? ChangeClass.Method : ChangeClass.Hazard;
 
@@ -48,15 +47,4 @@ internal static class FieldClasses
         : WordingKeys.Contains(key) ? ChangeClass.Wording
         : MethodKeys.Contains(key) ? ChangeClass.Method
         : ChangeClass.Hazard;
-
-    /// <summary>Of a number under a key that has a stricter side by itself.</summary>
-    public static Sense Of(string key, decimal? share) => share switch
-    {
-        null or 0 => Sense.Other,
-        > 0 when GreaterIsLooser.Contains(key) => Sense.Looser,
-        < 0 when GreaterIsLooser.Contains(key) => Sense.Tighter,
-        > 0 when GreaterIsTighter.Contains(key) => Sense.Tighter,
-        < 0 when GreaterIsTighter.Contains(key) => Sense.Looser,
-        _ => Sense.Other,
-    };
 }

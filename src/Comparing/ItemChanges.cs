@@ -18,8 +18,8 @@ internal static class ItemChanges
             if (from is null || to is null)
                 yield return new Change(ChangeClass.Method, where, "used", from is null ? null : "yes", to is null ? null : "yes") { OldAt = from?.Id.At, NewAt = to?.Id.At };
             else
-                foreach (var change in DataChanges.Between(where, from.Node, to.Node))
-                    yield return Worked(change, from, to, old, made);
+                foreach (var change in DataChanges.Between(where, from.Node, to.Node, kind: $"{name[..name.IndexOf('/', StringComparison.Ordinal)]}s"))
+                    yield return Worked(InUse.Of(change, to, old, made), from, to, old, made);
         }
     }
 

@@ -16,9 +16,9 @@ internal static class OrderChanges
     public static IEnumerable<Change> Of(StepMatches steps)
     {
         foreach (var gone in steps.Gone)
-            yield return new Change(ClassOf(gone.Step), StepChanges.Where(gone), "step", Says(gone.Step), null) { Sense = Sense.Looser, OldAt = gone.Step.At, Hazards = Hazards(gone) };
+            yield return new Change(ClassOf(gone.Step), StepChanges.Where(gone), "step", Says(gone.Step), null) { Sense = Asks(gone.Step) ? Sense.Looser : Sense.Other, OldAt = gone.Step.At, Hazards = Hazards(gone) };
         foreach (var come in steps.Come)
-            yield return new Change(ClassOf(come.Step), StepChanges.Where(come), "step", null, Says(come.Step)) { NewAt = come.Step.At, Hazards = Hazards(come) };
+            yield return new Change(ClassOf(come.Step), StepChanges.Where(come), "step", null, Says(come.Step)) { Sense = Asks(come.Step) ? Sense.Tighter : Sense.Other, NewAt = come.Step.At, Hazards = Hazards(come) };
         foreach (var moved in Moved(steps))
             yield return moved;
     }
@@ -28,6 +28,8 @@ internal static class OrderChanges
         [.. place.MessagesInForce.Select(m => m.Hazard?.Value).OfType<string>().Distinct(StringComparer.Ordinal)];
 
     private static ChangeClass ClassOf(Step step) => step.Facts.Any(f => Asking.Contains(f.Word)) ? ChangeClass.Hazard : ChangeClass.Method;
+
+    private static bool Asks(Step step) => step.Facts.Any(f => FieldClasses.IsDemand(f.Word));
 
     // facts included: who reads that a step is gone must see what went with it
     private static string Says(Step step) => string.Join("; ", step.Facts.Select(f => $"{f.Word.Spelled()}: {f.Text.Value}").Prepend(step.NameWithStop));
@@ -42,16 +44,32 @@ internal static class OrderChanges
                 continue;
             var moved = steps.Matched[i];
             var passed = steps.Matched.Where(m => m != moved && (m.Old.Step.Number < moved.Old.Step.Number) != (m.New.Step.Number < moved.New.Step.Number)).ToList();
-            var shared = passed.FirstOrDefault(p => Touched(p.New.Step).Overlaps(Touched(moved.New.Step)));
-            yield return new Change(shared is null ? ChangeClass.Method : ChangeClass.Hazard, StepChanges.Where(moved.New), "order", $"step {moved.Old.Step.Number}", $"step {moved.New.Step.Number}")
+            var because = Matters(moved.New.Step, passed.Select(p => p.New.Step));
+            yield return new Change(because is null ? ChangeClass.Method : ChangeClass.Hazard, StepChanges.Where(moved.New), "order", $"step {moved.Old.Step.Number}", $"step {moved.New.Step.Number}")
             {
-                Because = shared is null ? null : $"it passes step {shared.New.Step.Number} {shared.New.Step.Name}, which works on {Touched(shared.New.Step).Intersect(Touched(moved.New.Step)).First()} too",
+                Because = because,
                 OldAt = moved.Old.Step.At,
                 NewAt = moved.New.Step.At,
                 Hazards = Hazards(moved.New),
             };
         }
     }
+
+    /// <summary>Why it matters that a step passes others: they work on one thing, or one of them holds a load, a device or a hold point.</summary>
+    private static string? Matters(Step moved, IEnumerable<Step> passed)
+    {
+        foreach (var other in passed)
+        {
+            if (Touched(other).Intersect(Touched(moved)).FirstOrDefault() is { } both)
+                return $"it passes step {other.Number} {other.Name}, which works on {both} too";
+            if ((Gate(moved) ?? Gate(other)) is { } gate)
+                return $"it passes step {other.Number} {other.Name}, and one of the two has `{gate.Spelled()}:`";
+        }
+        return null;
+    }
+
+    /// <summary>Loads, devices and hold points: what is safe before them is not what is safe after them.</summary>
+    private static FactWord? Gate(Step step) => step.Facts.Select(f => (FactWord?)f.Word).FirstOrDefault(w => w is FactWord.Lift or FactWord.Land or FactWord.Place or FactWord.Recover or FactWord.Hold or FactWord.Perform or FactWord.End);
 
     /// <summary>What the facts of a step name, whoever does it and with what.</summary>
     private static HashSet<string> Touched(Step step) =>

@@ -28,8 +28,17 @@ internal static class StepChanges
         if (Meaning.Of(old.Blocks) != Meaning.Of(made.Blocks))
             yield return Text(where, "further text", BlockText.Of(old.Blocks), BlockText.Of(made.Blocks)) with { OldAt = old.At, NewAt = made.At };
         foreach (var change in FactChanges.Between(where, old.Facts, made.Facts))
-            yield return change;
+            yield return change.What is "by" or "checked-by" ? Watched(change, DoerChecks(match.Old), DoerChecks(match.New)) : change;
     }
+
+    private static Change Watched(Change change, bool old, bool made) => (old, made) switch
+    {
+        (false, true) => change with { Class = ChangeClass.Hazard, Sense = Sense.Looser, Because = "who does the work now checks it himself" },
+        (true, false) when change.New is not null => change with { Class = ChangeClass.Hazard, Sense = Sense.Tighter, Because = "who does the work no longer checks it himself" },
+        _ => change,
+    };
+
+    private static bool DoerChecks(StepInPlace place) => place.Step.Find(FactWord.CheckedBy)?.Value is Checker checker && place.Doers.Contains(checker.Role.Value);
 
     /// <summary>Below this two steps have less in common than any two neighbours of the demo.</summary>
     private const double Unlike = 0.3;

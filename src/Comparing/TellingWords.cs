@@ -1,65 +1,141 @@
 using System.Collections.Frozen;
-using System.Text.RegularExpressions;
 
 namespace Witnessmark.Comparing;
 
 /// <summary>
-/// Words that turn a sentence round: negations, sides, order, openings, numbers. A text in which one of them comes, goes or changes
-/// its place is never mere wording. In English and Spanish; common practice, no source.
+/// Words that turn a sentence round: negations, sides, order, openings, how many, how strictly. A text in which one of them comes, goes or changes
+/// its place is never mere wording; words of one sense (not, no, never, without) may stand for each other. In English and Spanish; common practice, no source.
 /// </summary>
-internal static partial class TellingWords
+internal static class TellingWords
 {
-    private static readonly FrozenSet<string> All = FrozenSet.ToFrozenSet(
-        (
-            "not no never nor neither none nobody nothing without unless except only if when while until till before after first last next then again once twice "
-            + "left right clockwise anticlockwise counterclockwise inner outer inside outside inward outward in out on off up down upper lower above below over under "
-            + "front rear top bottom near far toward towards away from between behind beside opposite same reverse forward backward "
-            + "open close closed shut loose loosen tight tighten full empty hot cold wet dry oiled clean dirty "
-            + "all every each any both either half one two three four five six seven eight nine ten eleven twelve "
-            + "more less least most minimum maximum up to "
-            + "no nunca ni sin salvo excepto solo sólo si cuando mientras hasta antes después primero último luego otra vez "
-            + "izquierda derecha horario antihorario interior exterior dentro fuera adentro afuera arriba abajo sobre bajo encima debajo "
-            + "delante detrás entre junto opuesto mismo abierto cerrado abrir cerrar flojo apretado aflojar apretar lleno vacío caliente frío seco húmedo aceitado limpio sucio "
-            + "todo toda todos todas cada ambos ambas cualquiera medio uno una dos tres cuatro cinco seis siete ocho nueve diez once doce más menos mínimo máximo"
-        ).Split(' '),
-        StringComparer.OrdinalIgnoreCase);
+    private const string Negation = "not";
+
+    /// <summary>First a line a sense, of words that may stand for each other; then words that stand for themselves.</summary>
+    private static readonly FrozenDictionary<string, string> Senses = Lines(
+        """
+        not no never nor neither none nobody nothing without cannot don't doesn't mustn't nunca jamás sin nadie nada ni ningún ninguno ninguna tampoco
+        unless except salvo excepto
+        if when whenever si cuando
+        until till hasta
+        each every all cada todo toda todos todas
+        left izquierda izquierdo
+        right derecha derecho
+        clockwise horario
+        anticlockwise counterclockwise antihorario
+        inside inward inwards dentro adentro
+        outside outward outwards fuera afuera
+        towards toward hacia
+        back backward backwards
+        open opened abierto abierta abrir
+        close closed shut cerrado cerrada cerrar
+        loose loosen flojo floja aflojar
+        tight tighten apretado apretada apretar
+        must shall debe deben
+        should debería deberían
+        may might puede pueden
+        twice double doble
+        only solo sólo solamente
+        alone
+        always siempre
+        before antes
+        after después
+        first primero primera
+        last último última
+        next
+        then luego
+        again otra
+        while mientras
+        """,
+        """
+        off below above over under between behind beside opposite same reverse forward upper lower inner outer upward downward front rear top bottom near far away from
+        sobre bajo encima debajo delante detrás entre junto opuesto mismo misma interior exterior superior inferior arriba abajo
+        full empty hot cold wet dry oiled clean dirty any both either half third quarter two three four five six seven eight nine ten eleven twelve
+        more less least most minimum maximum once
+        lleno vacío caliente frío seco húmedo aceitado limpio sucio ambos ambas cualquiera mitad dos tres cuatro cinco seis siete ocho nueve diez once doce más menos mínimo máximo
+        """);
+
+    /// <summary>Words that tell a side only where nothing follows that they belong to: <c>faced side in</c>, and not <c>in the wind</c>.</summary>
+    private static readonly FrozenSet<string> Sides = FrozenSet.ToFrozenSet(["in", "out", "on", "up", "down"], StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>Words that say nothing of what is negated.</summary>
+    private static readonly FrozenSet<string> Light = FrozenSet.ToFrozenSet(["the", "one", "can", "any", "use", "are", "has", "los", "las", "del", "una", "que"], StringComparer.OrdinalIgnoreCase);
 
     /// <summary>Why a change of text is more than wording; null when it is no more.</summary>
     public static string? In(string old, string made)
     {
-        var (before, after) = (Telling(old), Telling(made));
-        if (Gone(before, after) is { } gone)
+        var (before, after) = (TextWords.Of(old), TextWords.Of(made));
+        var (tellingBefore, tellingAfter) = (Telling(before), Telling(after));
+        if (Gone(tellingBefore, tellingAfter) is { } gone)
             return Says(gone, "is gone");
-        if (Gone(after, before) is { } come)
+        if (Gone(tellingAfter, tellingBefore) is { } come)
             return Says(come, "has come");
-        return before.SequenceEqual(after, StringComparer.OrdinalIgnoreCase)
-            ? TurnedAround(old, made)
-            : "telling words stand in another order";
+        if (!tellingBefore.Select(w => w.Sense).SequenceEqual(tellingAfter.Select(w => w.Sense), StringComparer.Ordinal))
+            return "telling words stand in another order";
+        return Turned(before, after) ?? NegatedElsewhere(before, after);
     }
 
-    // "open A before B" and "open B before A" have the same words
-    private static string? TurnedAround(string old, string made)
+    /// <summary>Whether two texts are one but for the spelling of a word.</summary>
+    public static bool OnlyRespelled(string old, string made)
     {
-        var (before, after) = (Words(old), Words(made));
-        return Telling(old).Count > 0 && !before.SequenceEqual(after, StringComparer.OrdinalIgnoreCase)
-            && before.Order(StringComparer.OrdinalIgnoreCase).SequenceEqual(after.Order(StringComparer.OrdinalIgnoreCase), StringComparer.OrdinalIgnoreCase)
+        var (before, after) = (TextWords.Of(old), TextWords.Of(made));
+        return In(old, made) is null && before.Length == after.Length && before.Zip(after).All(p => TextWords.AreSpellings(p.First.Text, p.Second.Text));
+    }
+
+    // "open A, then B" and "open B, then A" have the same words
+    private static string? Turned(TextWord[] old, TextWord[] made)
+    {
+        var (before, after) = (old.Select(w => w.Text.ToUpperInvariant()).ToList(), made.Select(w => w.Text.ToUpperInvariant()).ToList());
+        return !before.SequenceEqual(after, StringComparer.Ordinal) && before.Order(StringComparer.Ordinal).SequenceEqual(after.Order(StringComparer.Ordinal), StringComparer.Ordinal)
             ? "the same words stand in another order"
             : null;
     }
 
-    private static List<string> Telling(string text) => [.. Words(text).Where(w => All.Contains(w) || char.IsDigit(w[0]))];
-
-    private static List<string> Words(string text) => [.. Word().Matches(text).Select(m => m.Value)];
-
-    private static string? Gone(List<string> from, List<string> here)
+    // "do not oil it, wipe it" and "oil it, do not wipe it" have one "not" each
+    private static string? NegatedElsewhere(TextWord[] old, TextWord[] made)
     {
-        var left = here.GroupBy(w => w, StringComparer.OrdinalIgnoreCase).ToDictionary(g => g.Key, g => g.Count(), StringComparer.OrdinalIgnoreCase);
-        return from.FirstOrDefault(w => left.GetValueOrDefault(w) is var n && (left[w] = n - 1) < 0);
+        var (before, after) = (Negated(old), Negated(made));
+        var moved = before.Except(after, StringComparer.OrdinalIgnoreCase).Where(w => made.Any(m => Same(m, w)))
+            .Concat(after.Except(before, StringComparer.OrdinalIgnoreCase).Where(w => old.Any(m => Same(m, w)))).FirstOrDefault();
+        return moved is null ? null : $"\"not\" no longer stands before the same words: {moved}";
     }
 
-    private static string Says(string word, string what) => char.IsDigit(word[0]) ? $"the number {word} {what}" : $"the word \"{word}\" {what}";
+    private static bool Same(TextWord word, string text) => word.Text.Equals(text, StringComparison.OrdinalIgnoreCase);
 
-    // a number keeps its sign, its decimals and its unit's letters apart
-    [GeneratedRegex(@"[-+±]?\d+(?:[.,]\d+)*|[\p{L}\p{M}'’]+")]
-    private static partial Regex Word();
+    /// <summary>Words of weight in the clause behind a negation.</summary>
+    private static List<string> Negated(TextWord[] words)
+    {
+        const int window = 2;
+        const int weight = 2;
+        var negated = new List<string>();
+        for (var i = 0; i < words.Length; i++)
+            if (SenseOf(words[i]) == Negation)
+                for (var j = i + 1; j < words.Length && j <= i + window && !words[j - 1].EndsClause; j++)
+                    if (words[j].Text.Length > weight && !Light.Contains(words[j].Text))
+                        negated.Add(words[j].Text);
+        return negated;
+    }
+
+    private static List<(string Text, string Sense)> Telling(TextWord[] words) => [.. words.Select(w => (w.Text, Sense: SenseOf(w)!)).Where(w => w.Sense is not null)];
+
+    private static string? SenseOf(TextWord word) =>
+        word.IsNumber || (Sides.Contains(word.Text) && word.StandsAlone) ? word.Text.ToUpperInvariant() : Senses.GetValueOrDefault(word.Text);
+
+    private static string? Gone(List<(string Text, string Sense)> from, List<(string Text, string Sense)> here)
+    {
+        var left = here.GroupBy(w => w.Sense, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Count(), StringComparer.Ordinal);
+        return from.FirstOrDefault(w => left.GetValueOrDefault(w.Sense) is var n && (left[w.Sense] = n - 1) < 0).Text;
+    }
+
+    private static string Says(string word, string what) => char.IsDigit(word[^1]) || char.IsDigit(word[0]) ? $"the number {word} {what}" : $"the word \"{word}\" {what}";
+
+    private static FrozenDictionary<string, string> Lines(string together, string alone)
+    {
+        var senses = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
+        foreach (var line in together.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+            foreach (var word in line.Split(' '))
+                senses.TryAdd(word, line.Split(' ')[0]);
+        foreach (var word in alone.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+            senses.TryAdd(word, word);
+        return senses.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
+    }
 }

@@ -1,18 +1,38 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using Witnessmark.Language.Quantities;
 
 namespace Witnessmark.Comparing;
 
 /// <summary>Written values beside each other: how much a number has changed, and which way a limit has moved.</summary>
-internal static class Values
+internal static partial class Values
 {
     /// <summary>Of the one number in both; null when there is none, or the kinds differ.</summary>
     public static decimal? Share(string? old, string? made)
     {
+        // a count has no unit
+        if (Plain(old) is { } was && Plain(made) is { } now)
+            return was == 0 ? null : (now - was) / was;
         if (Number(old) is not { } before || Number(made) is not { } after || !before.Unit.SameKindAs(after.Unit))
             return null;
         var (from, to) = (before.Unit.ToSi(before.Number), after.Unit.ToSi(after.Number));
         return from == 0 ? null : (to - from) / Math.Abs(from);
     }
+
+    /// <summary>Of the one number that differs between two sentences; null when they differ in more.</summary>
+    public static decimal? ShareInProse(string? old, string? made)
+    {
+        var (before, after) = (Figure().Matches(old ?? ""), Figure().Matches(made ?? ""));
+        if (before.Count != 1 || after.Count != 1 || Figure().Replace(old!, "") != Figure().Replace(made!, ""))
+            return null;
+        var (from, to) = (Plain(before[0].Value), Plain(after[0].Value));
+        return from is null or 0 || to is null ? null : (to - from) / from;
+    }
+
+    [GeneratedRegex(@"\d+(?:\.\d+)?")]
+    private static partial Regex Figure();
+
+    private static decimal? Plain(string? text) => decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? number : null;
 
     /// <summary>Whether less or more passes than before; of a target its tolerance counts.</summary>
     public static Sense Sense(string? old, string? made)

@@ -1,58 +1,40 @@
-using System.Text;
 using Witnessmark.Harness;
-using Witnessmark.Language.Findings;
-using Witnessmark.Language.Model;
-using Witnessmark.Language.Text;
-using Witnessmark.Reading;
 using Witnessmark.Rendering.Comparisons;
 
 namespace Witnessmark.Comparing.Tests;
 
-/// <summary>A case is a file: what is changed in the demo, line by line; beside it stands what an auditor reads of it.</summary>
+/// <summary>What an auditor reads of a change, and whether he is told what it is.</summary>
 public sealed class ComparisonTests
 {
-    private static readonly IReadOnlyList<RawFile> Files = Repo.Files(Repo.Path("procedures"));
-    private static readonly Library Demo = Read(Files);
-
-    public static TheoryData<string> Cases =>
-        [.. Directory.EnumerateFiles(Repo.Path("tests", "Comparing.Tests", "Cases"), "*.diff").Select(f => Path.GetFileNameWithoutExtension(f)!).Order(StringComparer.Ordinal)];
+    public static TheoryData<string> Cases => [.. Case.Names];
 
     [Theory]
     [MemberData(nameof(Cases))]
-    public void An_auditor_reads_what_was_approved(string name) =>
-        Approved.Check($"Comparing.Tests/Cases/{name}.approved.txt", ComparisonText.Of(Comparer.Between(Demo, Read(Patched(name)))));
+    public void An_auditor_reads_what_was_approved(string name) => Approved.Check($"Comparing.Tests/Cases/{name}.approved.txt", ComparisonText.Of(Case.Of(name).Compared));
 
-    private static Library Read(IReadOnlyList<RawFile> files) => WorkshopReader.Read(files, new FindingList());
-
-    /// <summary>Lines behind <c>--- PATH</c>: each run of <c>-</c> lines is replaced by the <c>+</c> lines behind it.</summary>
-    private static IReadOnlyList<RawFile> Patched(string name)
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void The_first_change_that_he_reads_has_the_class_and_sense_that_somebody_decided_by_hand(string name)
     {
-        var texts = Files.ToDictionary(f => f.Path, f => Encoding.UTF8.GetString(f.Bytes.Span), StringComparer.Ordinal);
-        var path = "";
-        var (gone, come) = (new StringBuilder(), new StringBuilder());
-        foreach (var line in File.ReadLines(Repo.Path("tests", "Comparing.Tests", "Cases", $"{name}.diff")).Append("--- "))
-        {
-            if (line.StartsWith("--- ", StringComparison.Ordinal) || (line.StartsWith('-') && come.Length > 0) || line.Length == 0)
-            {
-                if (gone.Length > 0)
-                    texts[path] = Once(texts[path], gone.ToString(), come.ToString(), name);
-                gone.Clear();
-                come.Clear();
-            }
-            if (line.StartsWith("--- ", StringComparison.Ordinal))
-                path = line[4..];
-            else if (line.StartsWith('-'))
-                gone.Append(line[1..]).Append('\n');
-            else if (line.StartsWith('+'))
-                come.Append(line[1..]).Append('\n');
-        }
-        return [.. texts.Select(t => RawFile.Of(t.Key, Encoding.UTF8.GetBytes(t.Value)))];
+        var written = Case.Of(name);
+        var changes = written.Compared.InReadingOrder;
+        var first = changes.FirstOrDefault();
+        Assert.Equal($"{written.Class} {written.Sense}", $"{written.Compared.Class} {first?.Sense}".ToLowerInvariant().Replace("layout ", "layout other", StringComparison.Ordinal));
+        Assert.Subset(changes.SelectMany(c => c.Hazards).ToHashSet(StringComparer.Ordinal), written.Hazards.ToHashSet(StringComparer.Ordinal));
     }
 
-    private static string Once(string text, string from, string to, string name)
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Turned_round_it_has_the_same_class_and_what_was_looser_is_tighter(string name)
     {
-        var at = text.IndexOf(from, StringComparison.Ordinal);
-        Assert.True(at >= 0, $"{name}: nowhere stands\n{from}");
-        return text[..at] + to + text[(at + from.Length)..];
+        var written = Case.Of(name);
+        Assert.SkipWhen(written.JoinsByWas, "`was:` is said in the newer of two states; the older one says nothing of what its steps will be called");
+        var there = written.Compared;
+        var back = Comparer.Between(written.New, written.Old);
+        Assert.Equal(there.Class, back.Class);
+        Assert.Equal(Senses(there, Sense.Looser), Senses(back, Sense.Tighter));
+        Assert.Equal(Senses(there, Sense.Tighter), Senses(back, Sense.Looser));
     }
+
+    private static int Senses(WorkshopComparison comparison, Sense sense) => comparison.InReadingOrder.Count(c => c.Sense == sense);
 }

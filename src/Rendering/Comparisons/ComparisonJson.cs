@@ -63,6 +63,8 @@ public static class ComparisonJson
         json.WriteString("old", change.Old);
         json.WriteString("new", change.New);
         json.WriteString("sense", ChangeWords.Of(change.Sense));
+        if (change.Through is { } through)
+            json.WriteString("performed", through);
         if (change.Share is { } share)
             json.WriteNumber("share", Math.Round(share, 4));
         if (change.Because is { } because)

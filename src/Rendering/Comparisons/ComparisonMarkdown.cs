@@ -9,7 +9,8 @@ public static class ComparisonMarkdown
 {
     public static string Of(WorkshopComparison comparison)
     {
-        var text = new StringBuilder().Append(CultureInfo.InvariantCulture, $"**{ComparisonText.Sum(comparison)}**\n");
+        var sum = comparison.Class == ChangeClass.None ? "" : $" {ComparisonText.Sum(comparison)}";
+        var text = new StringBuilder($"**{Verdict.Of(comparison)}**{sum}\n");
         foreach (var procedure in comparison.Procedures)
         {
             text.Append(CultureInfo.InvariantCulture, $"\n### {Plain(procedure.Id)} {Plain(ChangeWords.Versions(procedure))}: {ChangeWords.Of(procedure.Class)}\n\n");
@@ -25,7 +26,7 @@ public static class ComparisonMarkdown
         }
         if (comparison.House.Length > 0)
         {
-            text.Append("\n### workshop file\n\n");
+            text.Append("\n### shared by every procedure\n\n");
             Table(text, comparison.House);
         }
         return text.ToString();

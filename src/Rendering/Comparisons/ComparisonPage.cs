@@ -17,7 +17,7 @@ public static class ComparisonPage
             ["head"] = PrintHead.Of("en", $"{old} beside {made}", style),
             ["old"] = old,
             ["new"] = made,
-            ["sum"] = ComparisonText.Sum(comparison),
+            ["sum"] = comparison.Class == ChangeClass.None ? Verdict.Of(comparison) : $"{Verdict.Of(comparison)} {ComparisonText.Sum(comparison)}",
             ["version"] = programVersion,
             ["notice"] = Words.English.StandingNotice,
             ["content"] = Content(comparison),
@@ -26,7 +26,7 @@ public static class ComparisonPage
 
     /// <summary>The tables alone, to stand in another page.</summary>
     internal static RawHtml Content(WorkshopComparison comparison) => new(string.Concat(
-        comparison.Procedures.Select(Procedure).Concat(comparison.House.IsEmpty ? [] : [Table("workshop file", "", comparison.House)])));
+        comparison.Procedures.Select(Procedure).Concat(comparison.House.IsEmpty ? [] : [Table("shared by every procedure", "", comparison.House)])));
 
     internal static string Procedure(ProcedureComparison procedure) =>
         Table($"{procedure.Id} {ChangeWords.Versions(procedure)}", ChangeWords.Of(procedure.Class), procedure.Changes)

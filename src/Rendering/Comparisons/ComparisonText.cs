@@ -10,17 +10,25 @@ public static class ComparisonText
 {
     public static string Of(WorkshopComparison comparison)
     {
-        var text = new StringBuilder();
-        foreach (var procedure in comparison.Procedures)
-            Write(text, procedure);
+        var text = new StringBuilder().Append(CultureInfo.InvariantCulture, $"{Verdict.Of(comparison)}\n\n");
+        var told = new ToldOnce(comparison);
+        // what concerns every procedure stands behind those that it can hurt no more than
+        var shared = comparison.House.Select(c => c.Class).DefaultIfEmpty(ChangeClass.None).Max();
+        foreach (var procedure in ByWeight(comparison).Where(p => p.Class >= shared))
+            Write(text, procedure, told);
         if (comparison.House.Length > 0)
         {
-            text.Append("workshop file\n\n");
+            text.Append("shared by every procedure\n\n");
             foreach (var change in comparison.House)
                 Write(text, change);
         }
-        return text.Append(Sum(comparison)).Append('\n').ToString();
+        foreach (var procedure in ByWeight(comparison).Where(p => p.Class < shared))
+            Write(text, procedure, told);
+        return comparison.Class == ChangeClass.None ? $"{Verdict.Of(comparison)}\n" : text.Append(Sum(comparison)).Append('\n').ToString();
     }
+
+    private static IEnumerable<ProcedureComparison> ByWeight(WorkshopComparison comparison) =>
+        comparison.Procedures.OrderByDescending(p => p.Class).ThenByDescending(p => p.Changes.Any(c => c is { Class: ChangeClass.Hazard, Sense: Sense.Looser }));
 
     /// <summary><c>2 procedures differ: 1 hazard, 1 layout.</c></summary>
     public static string Sum(WorkshopComparison comparison)
@@ -28,17 +36,21 @@ public static class ComparisonText
         if (comparison.Procedures.IsEmpty && comparison.House.IsEmpty)
             return "No difference in meaning.";
         var kinds = comparison.Procedures.GroupBy(p => p.Class).OrderByDescending(g => g.Key).Select(g => string.Create(CultureInfo.InvariantCulture, $"{g.Count()} {ChangeWords.Of(g.Key)}"));
-        var house = comparison.House.IsEmpty ? "" : $" {Say.Count(comparison.House.Length, "change")} of the workshop file.";
+        var house = comparison.House.IsEmpty ? "" : $" {Say.Count(comparison.House.Length, "change")} outside the procedures.";
         return comparison.Procedures.IsEmpty
             ? $"No procedure differs.{house}"
             : $"{Say.Count(comparison.Procedures.Length, "procedure")} {(comparison.Procedures.Length == 1 ? "differs" : "differ")}: {string.Join(", ", kinds)}.{house}";
     }
 
-    private static void Write(StringBuilder text, ProcedureComparison procedure)
+    private static void Write(StringBuilder text, ProcedureComparison procedure, ToldOnce told)
     {
         text.Append(CultureInfo.InvariantCulture, $"{procedure.Id} {ChangeWords.Versions(procedure)}: {ChangeWords.Of(procedure.Class).ToUpperInvariant()}\n\n");
-        foreach (var change in procedure.Changes)
+        if (told.Callers(procedure) is { Count: > 0 } callers)
+            text.Append(CultureInfo.InvariantCulture, $"  performed by {Say.And(callers)}, which {(callers.Count == 1 ? "changes" : "change")} with it\n\n");
+        foreach (var change in told.Own(procedure))
             Write(text, change);
+        foreach (var performed in told.Performed(procedure))
+            text.Append(CultureInfo.InvariantCulture, $"  {ChangeWords.Of(performed.Class),-8}it performs {performed.Id}: see there\n\n");
         if (procedure.SinceRelease is { } since)
         {
             text.Append(CultureInfo.InvariantCulture, $"  beside {since.Old?.Version} as it was released: {ChangeWords.Of(since.Class).ToUpperInvariant()}, {Say.Count(since.Changes.Length, "change")}\n\n");
