@@ -105,15 +105,16 @@ internal static class TellingWords
     private static List<string> Negated(TextWord[] words)
     {
         const int window = 2;
-        const int weight = 2;
-        var negated = new List<string>();
-        for (var i = 0; i < words.Length; i++)
-            if (SenseOf(words[i]) == Negation)
-                for (var j = i + 1; j < words.Length && j <= i + window && !words[j - 1].EndsClause; j++)
-                    if (words[j].Text.Length > weight && !Light.Contains(words[j].Text))
-                        negated.Add(words[j].Text);
-        return negated;
+        return [.. Enumerable.Range(0, words.Length).Where(i => SenseOf(words[i]) == Negation).SelectMany(i => Behind(words, i).Where(IsWeighty).Take(window))];
     }
+
+    private static IEnumerable<string> Behind(TextWord[] words, int at)
+    {
+        for (var i = at + 1; i < words.Length && !words[i - 1].EndsClause; i++)
+            yield return words[i].Text;
+    }
+
+    private static bool IsWeighty(string word) => word.Length > 2 && !Light.Contains(word);
 
     private static List<(string Text, string Sense)> Telling(TextWord[] words) => [.. words.Select(w => (w.Text, Sense: SenseOf(w)!)).Where(w => w.Sense is not null)];
 
