@@ -23,6 +23,7 @@ internal static class Issuing
         var wording = SheetWording.In(order.Language, bench, procedure);
         var unmarked = new CopyIdentity(ProcedureHash.Of(library, procedure), order.Unit, order.Serial, order.Place, At(order), order.IssuedBy)
         {
+            Part = order.Part,
             Words = wording.Hash is { } translated ? CopyWords.Of(wording.Words.Language, translated) : null,
         };
         if (Mark(library, unmarked) is not { } mark)
@@ -30,7 +31,7 @@ internal static class Issuing
                 $"Every mark that {order.IssuedBy} can give is on a copy that is out.",
                 "Say of copies what became of them (witnessmark returned, witnessmark spoiled), or give one more of mark-signs in workshop.yaml.");
         var copy = unmarked with { Mark = mark };
-        return Made(order, procedure, wording, unmarked with { Mark = mark });
+        return Made(order, procedure, wording, copy);
     }
 
     private static MadeCopy Made(IssueOrder order, Procedure procedure, SheetWording wording, CopyIdentity copy)

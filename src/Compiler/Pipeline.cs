@@ -4,7 +4,6 @@ using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
 using Witnessmark.Reading;
-using Witnessmark.Reading.Records;
 using Witnessmark.Reading.References;
 using Witnessmark.Records.Hashing;
 using Witnessmark.Records.Receiving;
@@ -29,13 +28,20 @@ public static class Pipeline
 
     /// <summary>The site, and a specimen of every sheet and its tags on both papers.</summary>
     /// <param name="records">Sign-offs that came back: those that are complete show how parts wear.</param>
-    public static ImmutableArray<OutputFile> Build(Bench bench, string programVersion, IReadOnlyList<RawFile> records)
+    public static ImmutableArray<OutputFile> Build(Bench bench, string programVersion, IReadOnlyList<RawFile> records) => Build(bench, programVersion, records, KeptVersions.None);
+
+    /// <param name="kept">Texts of earlier versions, to show what each has changed and to receive what was worked from it.</param>
+    public static ImmutableArray<OutputFile> Build(Bench bench, string programVersion, IReadOnlyList<RawFile> records, KeptVersions kept)
     {
         var hashes = bench.Library.Procedures.ToImmutableDictionary(p => p.Id.Value, p => ProcedureHash.Of(bench.Library, p));
         var specimens = Compiler.Specimens.Of(bench, hashes);
         return
         [
-            .. SitePages.Render(SiteContent.Of(bench.Library, hashes, specimens, programVersion) with { Wear = ReturnedRecords.Wear(bench, records) }),
+            .. SitePages.Render(SiteContent.Of(bench.Library, hashes, specimens, programVersion) with
+            {
+                Wear = ReturnedRecords.Wear(bench, records, kept),
+                Versions = new VersionSteps(bench.Library, hashes, kept).All(),
+            }),
             .. specimens.SelectMany(s => s.Pages),
         ];
     }
@@ -59,20 +65,10 @@ public static class Pipeline
     public static RegisterChange EndCopy(Bench bench, string mark, CopyEnd end, string by, string? why, DateTimeOffset now) => Registering.End(bench, mark, end, by, why, now);
 
     /// <summary>Holds a sign-off against the version that was printed. A text that cannot be read is refused as it stands.</summary>
-    public static ReceptionResult Receive(Bench bench, RawFile record) => Hold(bench, record).Result;
+    public static ReceptionResult Receive(Bench bench, RawFile record) => Receive(bench, record, KeptVersions.None);
 
-    internal static (SignOff? SignOff, ReceptionResult Result) Hold(Bench bench, RawFile record)
-    {
-        var findings = new FindingList();
-        var signOff = SignOffReader.Read(record, findings);
-        var read = findings.InReadingOrder();
-        if (signOff is null || ReceptionResult.StateOf(read) == ReceptionState.Refused)
-            return (signOff, new ReceptionResult(ReceptionState.Refused, read, Asked: 0, Given: 0));
-        var held = Reception.Hold(signOff, bench.Library, [.. bench.Library.Register.Released.Select(r => new ReleasedHash(r.Procedure.Value, r.Version.Value, r.Hash.Value))]);
-        findings.AddRange(held.Findings);
-        var all = findings.InReadingOrder();
-        return (signOff, held with { Findings = all, State = ReceptionResult.StateOf(all) });
-    }
+    /// <param name="kept">Texts of earlier versions: work may have been finished before the one in force came.</param>
+    public static ReceptionResult Receive(Bench bench, RawFile record, KeptVersions kept) => Receiving.Hold(bench, record, kept).Result;
 
     /// <summary>What two states of a workshop differ in, by what they mean. Reads of them no more than that needs.</summary>
     /// <param name="only">Id of one procedure; null for all.</param>

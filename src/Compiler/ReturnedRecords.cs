@@ -9,18 +9,18 @@ namespace Witnessmark.Compiler;
 /// <summary>Receives every sign-off that came back, for what they say together.</summary>
 internal static class ReturnedRecords
 {
-    public static WearLog Wear(Bench bench, IReadOnlyList<RawFile> records)
+    public static WearLog Wear(Bench bench, IReadOnlyList<RawFile> records, KeptVersions kept)
     {
         var readings = ImmutableArray.CreateBuilder<WornReading>();
         var leftOut = ImmutableArray.CreateBuilder<LeftOutRecord>();
         var copies = new HashSet<string>(StringComparer.Ordinal);
         foreach (var record in records)
         {
-            var (signOff, result) = Pipeline.Hold(bench, record);
+            var (signOff, result, printed) = Receiving.Hold(bench, record, kept);
             if (Objection(signOff, result, copies) is { } why)
                 leftOut.Add(new LeftOutRecord(record.Path, MachineOf(signOff, bench), result.State, why));
             else
-                readings.AddRange(WornReadings.Of(signOff!, bench.Library));
+                readings.AddRange(WornReadings.Of(signOff!, printed));
         }
         return new WearLog(readings.ToImmutable(), leftOut.ToImmutable());
     }

@@ -23,7 +23,8 @@ internal static class BuildCommand
     private static int Run(string? path, string output, string report, TrialOrder trial, Surroundings around)
     {
         var folder = WorkshopFolder.Find(path, around);
-        var bench = Pipeline.Check(folder.Files());
+        var lie = folder.Files();
+        var bench = Pipeline.Check(lie);
         FindingReport.Write(bench.Findings, report, new FindingText(folder.Shown, around.Ink), report == "json" ? around.Out : around.Error);
         if (bench.HasFaults)
         {
@@ -33,7 +34,8 @@ internal static class BuildCommand
         var kit = Pipeline.TrialKit(bench, trial);
         if (kit.Refusal is { } refusal)
             throw new RefusedException(refusal.What, refusal.Todo);
-        var files = Pipeline.Build(bench, CommandLine.Version, folder.Records()).AddRange(kit.Files);
+        using var states = ReleasedStates.Of(folder);
+        var files = Pipeline.Build(bench, CommandLine.Version, folder.Records(), states.Beside(lie)).AddRange(kit.Files);
         OutputFolder.Replace(around.FullPath(output), output, files);
         if (report != "json")
             around.Out.WriteLine($"{FindingReport.Sum(bench.Findings)} {bench.Extent} read; {files.Length} files in {output}. Open {output.TrimEnd('/', '\\')}/index.html.");

@@ -27,12 +27,14 @@ internal static class ReceiveCommand
         if (!File.Exists(full))
             throw new RefusedException($"There is no file {record}.", "Name the .yaml that was issued with the sheet, filled in.");
         var folder = WorkshopFolder.Find(within, around);
-        var bench = Pipeline.Check(folder.Files());
+        var files = folder.Files();
+        var bench = Pipeline.Check(files);
         if (bench.HasFaults)
             throw new RefusedException(
                 $"The workshop itself has faults ({FindingReport.Sum(bench.Findings)}), so nothing can be held against it.",
                 $"Run witnessmark check {folder.Shown} and put them right, or go back to the version that was printed.");
-        var reception = Pipeline.Receive(bench, WorkshopFolder.ReadOne(full, record));
+        using var states = ReleasedStates.Of(folder);
+        var reception = Pipeline.Receive(bench, WorkshopFolder.ReadOne(full, record), states.Beside(files));
         if (report == "json")
             around.Out.Write(ReceptionText.Json(reception));
         else

@@ -1,3 +1,4 @@
+using Witnessmark.Compiler;
 using Witnessmark.History;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
@@ -21,15 +22,21 @@ internal sealed class ReleasedStates : IDisposable
             return null;
         if (!_known.TryGetValue(version.Hash.Value, out var files))
         {
-            var moment = _history.FirstWith(IsRegister, line => line.Contains($"procedure: {version.Procedure},", StringComparison.Ordinal) && line.Contains($"hash: {Written(version.Hash.Value)}", StringComparison.Ordinal));
+            var moment = _history.FirstWith(Register.IsOne, line => line.Contains($"procedure: {version.Procedure},", StringComparison.Ordinal) && line.Contains($"hash: {Written(version.Hash.Value)}", StringComparison.Ordinal));
             _known[version.Hash.Value] = files = moment is null ? null : _history.Files(moment, WorkshopFolder.IsRead);
         }
         return files;
     }
 
-    public void Dispose() => _history?.Dispose();
+    /// <param name="here">The files of the workshop as they lie here.</param>
+    public KeptVersions Beside(IReadOnlyList<RawFile> here) => new([.. here.Select(StoredFile.Of)], Kept);
 
-    private static bool IsRegister(string name) => name.StartsWith("register", StringComparison.Ordinal) && name.EndsWith(".yaml", StringComparison.Ordinal);
+    /// <summary>The same, with the reason where there are none.</summary>
+    private KeptFiles Kept(ReleasedVersion version) => Files(version) is { } files
+        ? new KeptFiles(files, "")
+        : new KeptFiles(null, _history is null ? $"No git here has kept the files of {version.Version}." : $"Git has no commit in which the register has {version.Version}.");
+
+    public void Dispose() => _history?.Dispose();
 
     private static string Written(string hash) => YamlScalar.Of(hash);
 }

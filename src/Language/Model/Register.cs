@@ -26,8 +26,18 @@ public sealed record Register
     public ReleasedVersion? InForce(string procedure) =>
         Released.Where(r => r.Procedure.Value == procedure && !IsWithdrawn(r)).OrderBy(r => r.Date.Value, StringComparer.Ordinal).LastOrDefault();
 
-    public bool IsWithdrawn(ReleasedVersion version) =>
-        Withdrawn.Any(w => w.Procedure.Value == version.Procedure.Value && w.Version.Value == version.Version.Value);
+    /// <summary>Every version in the order of release, each once: two clones may have put one text on record.</summary>
+    public ImmutableArray<ReleasedVersion> History(string procedure) =>
+        [.. Released.Where(r => r.Procedure.Value == procedure).OrderBy(r => r.Date.Value, StringComparer.Ordinal).DistinctBy(r => (r.Version.Value, r.Hash.Value))];
+
+    /// <summary>Null while it may hold.</summary>
+    public WithdrawnVersion? Withdrawal(ReleasedVersion version) =>
+        Withdrawn.FirstOrDefault(w => w.Procedure.Value == version.Procedure.Value && w.Version.Value == version.Version.Value);
+
+    /// <summary>Whether a file of the workshop is a register, by its path.</summary>
+    public static bool IsOne(string path) => path.StartsWith("register", StringComparison.Ordinal) && path.EndsWith(".yaml", StringComparison.Ordinal);
+
+    public bool IsWithdrawn(ReleasedVersion version) => Withdrawal(version) is not null;
 
     /// <summary>The copy that was issued last with that mark: a mark is given again when the copy that had it has come to its end.</summary>
     public IssuedCopy? Copy(string mark) => Copies.LastOrDefault(c => Same(c.Mark.Value, mark));

@@ -9,9 +9,17 @@ public sealed record CopyIdentity(ProcedureHash Hash, string Unit, string Serial
     /// <summary>Null in the original's own words.</summary>
     public CopyWords? Words { get; init; }
 
+    /// <summary>The part that the sheet is of; null where the procedure is done in one. Parts of one procedure are copies of their own.</summary>
+    public string? Part { get; init; }
+
     /// <summary>In the corner of every page; empty until it has one.</summary>
     public string Mark { get; init; } = "";
 
     /// <summary>The lines that its mark is worked out from.</summary>
-    public string[] Lines => [Hash.Hex, Unit, Serial, Place, IssuedAt, IssuedBy, .. Words is { } words ? new[] { words.ToString() } : []];
+    public string[] Lines =>
+    [
+        Hash.Hex, Unit, Serial, Place, IssuedAt, IssuedBy,
+        .. Words is { } words ? new[] { words.ToString() } : [],
+        .. Part is { } part ? new[] { $"part {part}" } : [],
+    ];
 }

@@ -8,7 +8,11 @@ using Witnessmark.Records.Sheets;
 namespace Witnessmark.Records.Receiving;
 
 /// <summary>A hash that was released at some time, from the workshop's register.</summary>
-public sealed record ReleasedHash(string Procedure, string Version, string Hex);
+public sealed record ReleasedHash(string Procedure, string Version, string Hex)
+{
+    /// <summary>Why its text is not at hand, in a sentence; empty where nobody looked for it.</summary>
+    public string NotAtHand { get; init; } = "";
+}
 
 /// <summary>A sign-off laid beside what was printed: what every reason looks at.</summary>
 /// <param name="Plan">Null when the procedure or its part is not in this workshop.</param>
@@ -25,6 +29,9 @@ public sealed record Held(SignOff SignOff, Library Library, SheetPlan? Plan, Pro
     public IssuedCopy? Copy => SignOff.Copy is { } mark
         ? Library.Register.Copies.LastOrDefault(c => Same(c.Mark, mark) && SignOff.Issued is { } issued && c.IssuedAt.Value == issued.Value) ?? Library.Register.Copy(mark.Value.Trim())
         : null;
+
+    /// <summary>The version that was printed, where the register has it and it is not the one in force.</summary>
+    public OutOfForce? Older => Hash is { } hash && Procedure is { } procedure ? OutOfForce.Of(Library.Register, procedure.Id.Value, hash, SignOff) : null;
 
     /// <summary>What must be there, in printed order.</summary>
     public ImmutableArray<SheetEntry> Asked { get; } = Plan is null ? [] : SheetEntries.Of(Plan);

@@ -12,6 +12,7 @@ public static class ReasonSet
         Reason.Of<ProcedureUnknown>(),
         Reason.Of<HashUnknown>(),
         Reason.Of<VersionDiffers>(),
+        Reason.Of<VersionOutOfForce>(),
         Reason.Of<CopyUnknown>(),
         Reason.Of<CopyMarkWrong>(),
         Reason.Of<CopySpoiled>(),

@@ -23,6 +23,9 @@ public enum ReceptionState
 /// <param name="Given">Entries of these that are there with every value.</param>
 public sealed record ReceptionResult(ReceptionState State, ImmutableArray<Finding> Findings, int Asked, int Given)
 {
+    /// <summary>Where the version that was worked from is not the one in force: which is, since when. Null where it is.</summary>
+    public OutOfForce? Older { get; init; }
+
     public static ReceptionState StateOf(IEnumerable<Finding> findings)
     {
         var worst = findings.Select(f => f.Severity).DefaultIfEmpty(Severity.Remark).Max();
@@ -51,6 +54,9 @@ public static class Reception
             foreach (var reason in ReasonSet.Entries)
                 reason.Check(held, findings);
         var found = findings.InReadingOrder();
-        return new ReceptionResult(ReceptionResult.StateOf(found), found, held.Required.Count(), held.Required.Count(a => EntryValueMissing.IsGiven(held, a)));
+        return new ReceptionResult(ReceptionResult.StateOf(found), found, held.Required.Count(), held.Required.Count(a => EntryValueMissing.IsGiven(held, a)))
+        {
+            Older = held.SignOff.Hash is { } typed && held.Hash?.IsBegunBy(typed.Value) == true ? held.Older : null,
+        };
     }
 }

@@ -32,8 +32,12 @@ public static class ComparisonPage
         Table($"{procedure.Id} {ChangeWords.Versions(procedure)}", ChangeWords.Of(procedure.Class), procedure.Changes)
         + (procedure.SinceRelease is { } since ? Table($"{procedure.Id} beside {since.Old?.Version} as it was released", ChangeWords.Of(since.Class), ChangeWords.Further(procedure)) : "");
 
-    private static string Table(string title, string kind, IEnumerable<Change> changes) => Templates.Render("comparison-table.html", new ScriptObject
+    /// <summary>The table of one procedure below a heading of another page.</summary>
+    internal static RawHtml Below(string title, ProcedureComparison procedure) => new(Table(title, ChangeWords.Of(procedure.Class), procedure.Changes, "h3"));
+
+    private static string Table(string title, string kind, IEnumerable<Change> changes, string heading = "h2") => Templates.Render("comparison-table.html", new ScriptObject
     {
+        ["heading"] = heading,
         ["title"] = title,
         ["class"] = kind,
         ["layout"] = kind == "layout",

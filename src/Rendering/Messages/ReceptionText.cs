@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.Json;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Wording;
 using Witnessmark.Records.Receiving;
@@ -9,7 +10,17 @@ namespace Witnessmark.Rendering.Messages;
 public static class ReceptionText
 {
     /// <summary>One line that stands alone: <c>REFUSED for 1 reason. 24 of 24 entries given.</c></summary>
-    public static string Verdict(ReceptionResult result)
+    public static string Verdict(ReceptionResult result) => result.Older is { } older ? $"{Became(result)} {Older(older)}" : Became(result);
+
+    /// <summary>What an older version means for a sign-off: <c>Worked from 2.0.0, in force until 2031-06-11. …</c></summary>
+    private static string Older(OutOfForce older)
+    {
+        var now = older.InForce is { } inForce ? $"{inForce.Version} is in force since {older.InForceSince}." : "No version is in force.";
+        var issued = older.Issued is null ? "" : older.IssuedBefore ? " The copy was issued before that." : " The copy was not issued before that.";
+        return $"Worked from {older.Printed.Version}, in force until {older.Since}.{issued} {now}";
+    }
+
+    private static string Became(ReceptionResult result)
     {
         var given = string.Create(CultureInfo.InvariantCulture, $"{result.Given} of {result.Asked} entries given.");
         var faults = result.Findings.Count(f => f.Severity == Severity.Fault);
@@ -27,6 +38,18 @@ public static class ReceptionText
         json.WriteString("state", result.State.ToString().ToLowerInvariant());
         json.WriteNumber("asked", result.Asked);
         json.WriteNumber("given", result.Given);
+        if (result.Older is { } older)
+            Write(json, older);
         FindingJson.Write(json, result.Findings);
     });
+
+    private static void Write(Utf8JsonWriter json, OutOfForce older)
+    {
+        json.WriteStartObject("older-version");
+        json.WriteString("version", older.Printed.Version.Value);
+        json.WriteString("in-force-until", older.Since);
+        json.WriteBoolean("issued-before", older.IssuedBefore);
+        json.WriteString("in-force-now", older.InForce?.Version.Value);
+        json.WriteEndObject();
+    }
 }

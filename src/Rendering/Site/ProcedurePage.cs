@@ -13,8 +13,12 @@ internal static class ProcedurePage
     {
         var scope = data.Library.ScopeOf(procedure);
         var rows = new FactRows(scope, data.Library);
+        var standing = Standing.Of(procedure, data.Library.Register, data.Hashes.GetValueOrDefault(procedure.Id.Value, ""));
         var content = new ScriptObject
         {
+            ["standing"] = new ScriptObject { ["says"] = standing.Says, ["holds"] = standing.Holds, ["word"] = standing.Word },
+            ["copies"] = VersionPages.Out(procedure.Id.Value, data.Library.Register),
+            ["versions"] = VersionPages.PathOf(procedure.Id.Value, data) ?? "",
             ["id"] = procedure.Id.Value,
             ["title"] = procedure.Title?.Value ?? procedure.Id.Value,
             ["released"] = procedure.Status?.Value == ReleaseStatus.Released,

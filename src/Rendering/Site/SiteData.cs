@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Witnessmark.Comparing;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Records.Wear;
@@ -17,7 +18,15 @@ public sealed record SiteData(
     string ProgramVersion)
 {
     public WearLog Wear { get; init; } = WearLog.None;
+
+    public ImmutableArray<VersionStep> Versions { get; init; } = [];
 }
+
+/// <summary>What a version changed in the one that was released before it.</summary>
+/// <param name="Version">Null for the files as they lie here, which nobody has released.</param>
+/// <param name="Comparison">Null where it cannot be made.</param>
+/// <param name="Why">Why it cannot, in a sentence.</param>
+public sealed record VersionStep(ReleasedVersion Before, ReleasedVersion? Version, ProcedureComparison? Comparison, string Why);
 
 public sealed record SheetLink(string Says, string Path);
 

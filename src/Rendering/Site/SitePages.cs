@@ -14,9 +14,10 @@ public static class SitePages
         var frame = new PageFrame(data);
         return
         [
-            OutputFile.Of("pages.css", Resources.Text("site/pages.css") + Resources.Text("site/signals.css")),
+            OutputFile.Of("pages.css", Resources.Text("site/pages.css") + Resources.Text("site/signals.css") + Resources.Text("site/comparison.css") + Resources.Text("site/versions.css")),
             Index(data, frame),
             .. data.Library.Procedures.Select(p => ProcedurePage.Render(p, data, frame)),
+            .. VersionPages.Render(data, frame),
             .. data.Library.Machines.Select(m => MachinePage.Render(m, data, frame)),
             .. RulePages.Render(data, frame),
             .. data.Written.Select(w => WrittenPages.Render(w, frame)),
@@ -40,6 +41,7 @@ public static class SitePages
         var content = new ScriptObject
         {
             ["procedures"] = new ScriptArray(library.Procedures.OrderBy(p => p.Id.Value, StringComparer.Ordinal).Select(p => ProcedureRow(p, data))),
+            ["gone"] = new ScriptArray(VersionPages.Gone(data).Select(id => new ScriptObject { ["id"] = id, ["versions"] = VersionPages.PathOf(id, data) })),
             ["machines"] = new ScriptArray(library.Machines.Select(m => new ScriptObject
             {
                 ["title"] = m.Title?.Value ?? m.Id.Value,
@@ -59,6 +61,8 @@ public static class SitePages
         ["version"] = procedure.Version?.Value ?? "",
         ["status"] = ProcedureWords.Status(procedure),
         ["hash"] = data.Hashes.GetValueOrDefault(procedure.Id.Value, ""),
+        ["standing"] = Standing.Of(procedure, data.Library.Register, data.Hashes.GetValueOrDefault(procedure.Id.Value, "")).Word,
+        ["versions"] = VersionPages.PathOf(procedure.Id.Value, data) ?? "",
         ["for"] = ProcedureWords.AppliesTo(procedure),
         ["steps"] = procedure.Steps.Count(),
         ["time"] = ProcedureWords.TotalTime(data.Library.ScopeOf(procedure)),

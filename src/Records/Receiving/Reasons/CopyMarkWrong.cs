@@ -42,7 +42,7 @@ public sealed class CopyMarkWrong : IReason
     {
         if (held is not { Hash: { } hash, SignOff: { Hash: { } typed, Copy: { } copy, Unit: { } unit, Serial: { } serial, Place: { } place, Issued: { } issued, IssuedBy: { } by } } || !hash.IsBegunBy(typed.Value))
             return null;
-        var head = new CopyIdentity(hash, unit.Value, serial.Value, place.Value, issued.Value, by.Value) { Words = held.Words };
+        var head = new CopyIdentity(hash, unit.Value, serial.Value, place.Value, issued.Value, by.Value) { Words = held.Words, Part = held.SignOff.Part?.Value };
         // a workshop that keeps no register has only what the mark was worked out from
         if (held.Library.Register.Copies.IsEmpty)
             return Of(copy) is [_, .. var tail] && tail == SetMark.Tail(head.Lines);
@@ -53,6 +53,7 @@ public sealed class CopyMarkWrong : IReason
     [
         hash.IsBegunBy(copy.Hash.Value) ? hash.Hex : copy.Hash.Value, copy.Unit.Value, copy.Serial.Value, copy.Place.Value, copy.IssuedAt.Value, copy.By.Value,
         .. copy.Words is { } words ? new[] { CopyWords.Read(words.Value).ToString() } : [],
+        .. copy.Part is { } part ? new[] { $"part {part.Value}" } : [],
     ];
 
     private static string Of(Located<string> mark) => mark.Value.Trim().ToUpperInvariant();

@@ -25,6 +25,6 @@ public sealed class HashUnknown : IReason
             "The hash says which steps, numbers and messages were on the paper. With another one, the work was done from another sheet.",
             other is null
                 ? "Copy the twelve characters from the foot of the paper. If they are right, find the version that was printed before anybody signs for this work."
-                : $"Work out with whoever released {procedure.Version} what has changed since {other.Version} and whether the work stands; receive the record where {other.Version} is in force.");
+                : $"{(other.NotAtHand.Length > 0 ? $"{other.NotAtHand} " : "")}Work out with whoever released {procedure.Version} what has changed since {other.Version} and whether the work stands; receive the record where {other.Version} is in force.");
     }
 }
