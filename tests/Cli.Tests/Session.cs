@@ -1,6 +1,8 @@
 using System.CommandLine;
+using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
+using LibGit2Sharp;
 using Witnessmark.Harness;
 using Witnessmark.Press;
 
@@ -13,6 +15,8 @@ namespace Witnessmark.Cli.Tests;
 internal sealed partial class Session : IDisposable
 {
     private static readonly DateTimeOffset Morning = new(2031, 6, 11, 6, 40, 0, TimeSpan.FromHours(2));
+
+    private DateTimeOffset _now = Morning;
 
     private BrowserFinder _browsers = BrowserFinder.OfThisMachine;
 
@@ -48,7 +52,7 @@ internal sealed partial class Session : IDisposable
             return string.Join('\n', Directory.EnumerateFiles(Path.Combine(_folder, words[1]), "*", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(_folder, f)).Order(StringComparer.Ordinal)) + "\n";
         Assert.Equal("witnessmark", words[0]);
         using var screen = new StringWriter { NewLine = "\n" };
-        var code = CommandLine.Run(words[1..], new Surroundings(screen, screen, () => Morning, _folder, Coloured: false) { Browsers = _browsers });
+        var code = CommandLine.Run(words[1..], new Surroundings(screen, screen, () => _now, _folder, Coloured: false) { Browsers = _browsers });
         // the library names the program after the process, here the test runner
         var shown = screen.ToString().Replace(_folder, "/home/mo", StringComparison.Ordinal).Replace(RootCommand.ExecutableName, "witnessmark", StringComparison.Ordinal);
         return $"{shown}exit {code}\n";
@@ -60,6 +64,12 @@ internal sealed partial class Session : IDisposable
             CopyDemo(withRegister: direction.EndsWith("register", StringComparison.Ordinal));
         else if (direction == "no browser is installed")
             _browsers = new BrowserFinder(_ => null, _ => false, Environment.OSVersion);
+        else if (direction == "git keeps all of it")
+            Keep();
+        else if (direction == "there is no git any more")
+            Directory.Move(Path.Combine(_folder, ".git"), Path.Combine(_folder, "gone"));
+        else if (NextMorning().Match(direction) is { Success: true } morning)
+            _now = DateTimeOffset.Parse($"{morning.Groups[1].Value}T06:40:00+02:00", CultureInfo.InvariantCulture);
         else if (NamedBrowser().Match(direction) is { Success: true } named)
             _browsers = BrowserFinder.OfThisMachine with { Setting = name => name == BrowserFinder.Variable ? named.Groups[1].Value : null };
         else if (EmptyFolder().Match(direction) is { Success: true } empty)
@@ -83,6 +93,14 @@ internal sealed partial class Session : IDisposable
         Copy(Repo.Path("procedures"), folder);
         if (!withRegister)
             File.Delete(Path.Combine(folder, "register.yaml"));
+    }
+
+    private void Keep()
+    {
+        using var git = new Repository(Repository.Init(_folder));
+        LibGit2Sharp.Commands.Stage(git, "procedures/*");
+        var who = new Signature("MO", "mo@example.org", _now);
+        git.Commit("Keep", who, who);
     }
 
     private void Write(string file, string text)
@@ -129,6 +147,9 @@ internal sealed partial class Session : IDisposable
 
     [GeneratedRegex("^there is an empty folder (\\S+)$")]
     private static partial Regex EmptyFolder();
+
+    [GeneratedRegex(@"^it is the morning of (\d{4}-\d\d-\d\d)$")]
+    private static partial Regex NextMorning();
 
     [GeneratedRegex("^WITNESSMARK_CHROMIUM is (\\S+)$")]
     private static partial Regex NamedBrowser();

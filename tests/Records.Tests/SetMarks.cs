@@ -60,6 +60,16 @@ public sealed class SetMarks
         Assert.Equal(CopyWords.Read("es 6A89 FCB9 9BC8"), CopyWords.Read(" ES 6a89fcb9  9bc8 "));
     }
 
+    /// <summary>Issued in one second, they differ in nothing else.</summary>
+    [Fact]
+    public void Another_part_gives_another_mark_and_no_part_is_taken_for_words()
+    {
+        var whole = Demo.Copy;
+        var copies = new[] { whole, whole with { Part = "strip" }, whole with { Part = "build" }, whole with { Words = CopyWords.Read("es 6A89 FCB9 9BC8") }, whole with { Part = "es 6A89 FCB9 9BC8" } };
+        Assert.Equal(copies.Length, copies.Select(c => string.Join('\n', c.Lines)).Distinct().Count());
+        Assert.Equal(copies.Length, copies.Select(c => Of(c.Lines)).Distinct().Count());
+    }
+
     [Fact]
     public void No_copy_has_the_mark_of_a_trial_sheet_and_no_page_of_one_has_the_mark_of_another()
     {

@@ -12,12 +12,12 @@ public static class ReceptionText
     /// <summary>One line that stands alone: <c>REFUSED for 1 reason. 24 of 24 entries given.</c></summary>
     public static string Verdict(ReceptionResult result) => result.Older is { } older ? $"{Became(result)} {Older(older)}" : Became(result);
 
-    /// <summary>What an older version means for a sign-off: <c>Worked from 2.0.0, in force until 2031-06-11. …</c></summary>
+    /// <summary>What an older version means for a sign-off: <c>Worked from 2.0.0, not in force since 2031-06-11; …</c></summary>
     private static string Older(OutOfForce older)
     {
         var now = older.InForce is { } inForce ? $"{inForce.Version} is in force since {older.InForceSince}." : "No version is in force.";
-        var issued = older.Issued is null ? "" : older.IssuedBefore ? " The copy was issued before that." : " The copy was not issued before that.";
-        return $"Worked from {older.Printed.Version}, in force until {older.Since}.{issued} {now}";
+        var issued = older.Issued is null ? "" : older.IssuedBefore ? "; the copy was issued before that day" : "; the copy was not issued before that day";
+        return $"Worked from {older.Printed.Version}, not in force since {older.Since}{issued}. {now}";
     }
 
     private static string Became(ReceptionResult result)
@@ -47,7 +47,7 @@ public static class ReceptionText
     {
         json.WriteStartObject("older-version");
         json.WriteString("version", older.Printed.Version.Value);
-        json.WriteString("in-force-until", older.Since);
+        json.WriteString("not-in-force-since", older.Since);
         json.WriteBoolean("issued-before", older.IssuedBefore);
         json.WriteString("in-force-now", older.InForce?.Version.Value);
         json.WriteEndObject();

@@ -68,8 +68,8 @@ internal static class WearSheet
     private static string LeftSays(int count) => count switch
     {
         0 => "",
-        > MostListed => $"{Say.Count(count, "record")} gave no point; the first {Say.Number(MostListed)} are named here. A record is held against the procedure as it stands now.",
-        _ => $"{Say.Count(count, "record")} gave no point. A record is held against the procedure as it stands now.",
+        > MostListed => $"{Say.Count(count, "record")} gave no point; the first {Say.Number(MostListed)} are named here. A record is held against the version that it was typed from, where git has kept that one.",
+        _ => $"{Say.Count(count, "record")} gave no point. A record is held against the version that it was typed from, where git has kept that one.",
     };
 
     private static ScriptObject Left(LeftOutRecord record) => new()

@@ -20,7 +20,7 @@ public sealed class VersionOutOfForce : IReason
             version.At,
             older.Withdrawal is { } withdrawn
                 ? $"{held.Procedure!.Id} {older.Printed.Version} was withdrawn on {withdrawn.Date} by {withdrawn.By}{(withdrawn.Why is { } why ? $": {why}" : "")}."
-                : $"The copy was issued on {issued}, and {held.Procedure!.Id} {older.Printed.Version} was in force until {older.Since} only.",
+                : $"The copy was issued on {issued}, and {held.Procedure!.Id} {older.Printed.Version} is not in force since {(issued == older.Since ? "that very day" : older.Since)}.",
             "The work was done by a torque, a count or a message that did not hold any more, and was changed for a reason.",
             older.InForce is { } inForce
                 ? $"Compare {older.Printed.Version} with {inForce.Version}, in force since {older.InForceSince}, and do again what is done otherwise there. Whoever released {inForce.Version} says in the deviations that the rest stands."
