@@ -40,6 +40,7 @@ public static class CommandLine
         "Procedures for people who repair heavy machines: written once, proved, printed, signed, received.")
     {
         CheckCommand.Make(around),
+        TidyCommand.Make(around),
         BuildCommand.Make(around),
         PrintCommand.Make(around),
         ReleaseCommand.Make(around),

@@ -24,6 +24,10 @@ public static class Pipeline
         return new Bench(library, findings.InReadingOrder());
     }
 
+    /// <summary>The files of a workshop whose layout is out of order, as they should be laid out. No procedure's hash changes by it.</summary>
+    /// <param name="only">Path of one file; null for all.</param>
+    public static TidiedWorkshop Tidy(IReadOnlyList<RawFile> files, string? only) => Tidying.Of(files, only);
+
     public static ImmutableArray<OutputFile> Build(Bench bench, string programVersion) => Build(bench, programVersion, []);
 
     /// <summary>The site, and a specimen of every sheet and its tags on both papers.</summary>

@@ -25,18 +25,19 @@ public static class SafeStops
         [.. scope.Procedure.Parts.Select(p => (p, Points(scope, p)))]);
 
     /// <summary>Whether the machine says at all when it may be left.</summary>
-    public static bool AreKnownOf(Machine machine) => Rules(machine).Any();
+    public static bool AreKnownOf(Machine machine) => RulesOf(machine).Any();
 
     /// <summary>A point for each step of the part, in order; none when the machine does not say when it may be left.</summary>
     public static ImmutableArray<StopPoint> Of(Scope scope, ProcedurePart part) =>
         Derived.Of(scope).First(d => ReferenceEquals(d.Part, part)).Points;
 
-    private static IEnumerable<Interlock> Rules(Machine machine) =>
+    /// <summary>What the machine forbids at a stop.</summary>
+    public static IEnumerable<Interlock> RulesOf(Machine machine) =>
         machine.Interlocks.Where(i => i.NeverWhen is { } never && never.All.Any(c => c is MomentClause { Moment: Moment }));
 
     private static ImmutableArray<StopPoint> Points(Scope scope, ProcedurePart part)
     {
-        if (scope.Machine is not { } machine || Rules(machine).ToList() is not { Count: > 0 } rules)
+        if (scope.Machine is not { } machine || RulesOf(machine).ToList() is not { Count: > 0 } rules)
             return [];
         var things = Things.Of(scope);
         return [.. Course.Of(scope, part).Select(point => Point(point.Place, point.After, rules, things))];

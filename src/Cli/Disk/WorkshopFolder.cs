@@ -62,6 +62,29 @@ internal sealed record WorkshopFolder(string FullPath, string Shown, string? Onl
         return new RawFile(shown.Replace('\\', '/'), Math.Max(bytes.Length, new FileInfo(fullPath).Length), bytes.Length > RawFile.Limit ? ReadOnlyMemory<byte>.Empty : bytes);
     }
 
+    public string ShownPath(string path) => Path.Combine(Shown, path).Replace('\\', '/');
+
+    /// <summary>Puts files of the workshop in the place of those that are there: each whole or not at all, and none before all are written.</summary>
+    public void Rewrite(IReadOnlyList<OutputFile> files)
+    {
+        var halves = files.Select(f => (Half: $"{Path.Combine(FullPath, f.Path)}.{Environment.ProcessId}.half", File: f)).ToList();
+        try
+        {
+            foreach (var (half, file) in halves)
+                File.WriteAllBytes(half, file.Bytes.Span);
+            foreach (var (half, file) in halves)
+                File.Move(half, Path.Combine(FullPath, file.Path), overwrite: true);
+        }
+        catch (Exception e) when (e is UnauthorizedAccessException or IOException)
+        {
+            throw new RefusedException($"Not everything was written: {e.Message.TrimEnd('.')}.", "Each file is whole, as it was or tidied. Ask whoever owns the folder for the right to write to it, and tidy again.");
+        }
+        finally
+        {
+            halves.ForEach(h => File.Delete(h.Half));
+        }
+    }
+
     private void Collect(DirectoryInfo folder, List<RawFile> files)
     {
         var shown = Path.Combine(Shown, Path.GetRelativePath(FullPath, folder.FullName)).Replace('\\', '/');

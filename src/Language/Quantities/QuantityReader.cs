@@ -30,9 +30,10 @@ public static class QuantityReader
     }
 
     /// <summary><c>455 ± 25 N·m (336 lbf·ft)</c>, <c>455 N·m ± 5 %</c>, or without a tolerance.</summary>
-    public static Parsed<Toleranced> Toleranced(string text)
+    public static Parsed<Toleranced> Toleranced(string text) => Toleranced(new QuantityScanner(text));
+
+    private static Parsed<Toleranced> Toleranced(QuantityScanner scan)
     {
-        var scan = new QuantityScanner(text);
         var number = scan.Number();
         var unit = scan.UnitIfAny();
         var toleranced = scan.PlusMinus() ? WithTolerance(scan, number, unit) : WithoutTolerance(scan, number, unit);
@@ -45,12 +46,29 @@ public static class QuantityReader
     /// <c>2.8 to 3.6 mm</c>, <c>3.10 to below 3.15 mm</c>, <c>below x</c>, <c>above x</c>, <c>from x</c>, <c>up to x</c>,
     /// <c>x or less</c>, <c>x or more</c>, <c>0.0 MPa</c>.
     /// </summary>
-    public static Parsed<QuantityRange> Range(string text)
+    public static Parsed<QuantityRange> Range(string text) => Range(new QuantityScanner(text, ranges: true));
+
+    private static Parsed<QuantityRange> Range(QuantityScanner scan)
     {
-        var scan = new QuantityScanner(text, ranges: true);
         var range = RangeReader.Read(scan);
         scan.End();
         return scan.Result(range);
+    }
+
+    /// <summary>A quantity or a range with its units in standard spelling, everything else as it was written; null when it is neither.</summary>
+    public static string? Tidied(string text)
+    {
+        List<WrittenUnit> units = [];
+        if (!Toleranced(new QuantityScanner(text) { Units = units }).Ok)
+        {
+            units.Clear();
+            if (!Range(new QuantityScanner(text, ranges: true) { Units = units }).Ok)
+                return null;
+        }
+        var tidied = text;
+        foreach (var (unit, at) in units.OrderByDescending(u => u.At.Start))
+            tidied = tidied[..at.Start] + (char.IsWhiteSpace(text[at.Start - 1]) ? "" : " ") + unit.Symbol + tidied[at.End..];
+        return tidied;
     }
 
     private static Toleranced WithoutTolerance(QuantityScanner scan, WrittenNumber number, WrittenUnit? unit)

@@ -22,6 +22,9 @@ internal sealed class QuantityScanner(string text, bool ranges = false)
         ? new QuantityFault(QuantityProblem.TooLong, new TextSpan(LongestText, text.Length), null)
         : null;
 
+    /// <summary>Takes every unit as it is read, where somebody wants to know them.</summary>
+    public List<WrittenUnit>? Units { get; init; }
+
     public static Unit Percent { get; } = UnitTable.Get("%");
 
     public int Position { get; private set; }
@@ -101,8 +104,14 @@ internal sealed class QuantityScanner(string text, bool ranges = false)
         if (longest is null)
             FailUnknown(start);
         else
-            Position = longest.Value.At.End;
+            Take(longest.Value);
         return longest;
+    }
+
+    private void Take(WrittenUnit unit)
+    {
+        Position = unit.At.End;
+        Units?.Add(unit);
     }
 
     /// <summary>A worked-out tolerance with as many digits as can be read again, never wider than it was written.</summary>

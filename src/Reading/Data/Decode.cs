@@ -28,6 +28,9 @@ public static class Decode
         if (LooksLikeUtf16(bytes))
             return Refuse(file, Utf16, findings);
         var content = Encoding.UTF8.GetString(WithoutMark(bytes));
+        // one letter in two codes is one letter: names are looked up by what they look like
+        if (Utf8.IsValid(bytes) && !content.IsNormalized(NormalizationForm.FormC))
+            content = content.Normalize(NormalizationForm.FormC);
         var source = new SourceText(file.Path, content);
         if (!Utf8.IsValid(bytes))
         {

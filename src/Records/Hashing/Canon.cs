@@ -22,7 +22,7 @@ internal abstract record Canon
         var map = ImmutableSortedDictionary.CreateBuilder<string, Canon>(StringComparer.Ordinal);
         foreach (var (key, value) in entries)
             if (value is not null)
-                map[key] = value;
+                map[NormalForm.Of(key)] = value;
         return new CanonMap(map.ToImmutable());
     }
 

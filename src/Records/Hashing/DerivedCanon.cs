@@ -17,13 +17,15 @@ internal static class DerivedCanon
         .SelectMany(p => p.Steps)
         .Select(s => Canon.Map(("step", Canon.Text(s.Code.ToString())), ("asks", Canon.List(s.Asks.Select(Of))))));
 
-    /// <summary>The steps after which people may stop; null where the machine does not say when it may be left.</summary>
+    /// <summary>The steps after which people may stop, and what each was held against; null where the machine does not say when it may be left.</summary>
     public static Canon? Stops(Scope scope)
     {
         var points = scope.Procedure.Parts.SelectMany(p => SafeStops.Of(scope, p)).ToList();
         return points.Count == 0
             ? null
-            : Canon.Words(points.Where(p => p.IsSafe).Select(p => p.Place.Step.Number.ToString(CultureInfo.InvariantCulture)));
+            : Canon.Map(
+                ("after", Canon.Words(points.Where(p => p.IsSafe).Select(p => p.Place.Step.Number.ToString(CultureInfo.InvariantCulture)))),
+                ("forbidden", Canon.Map(SafeStops.RulesOf(scope.Machine!).Select(r => (r.Id.Value, (Canon?)NodeCanon.Of(r.Node))))));
     }
 
     private static Canon Of(Ask ask) => Canon.Map(("key", Canon.Text(ask.Key)), ("worked", ask switch

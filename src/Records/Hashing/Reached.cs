@@ -10,10 +10,6 @@ namespace Witnessmark.Records.Hashing;
 /// </summary>
 public static class Reached
 {
-    /// <summary>Keys whose text is read by people, not looked up.</summary>
-    private static readonly ImmutableHashSet<string> Prose =
-        ["title", "basis", "what", "wording", "look-for", "outside", "because", "controls", "call", "answer", "met-by"];
-
     /// <returns>Lines <c>part/friction-disc</c> with the item, by name.</returns>
     public static ImmutableSortedDictionary<string, IItem> From(Scope scope)
     {
@@ -58,7 +54,7 @@ public static class Reached
 
     private static IEnumerable<string> Names(DataNode node) => node switch
     {
-        DataMap map => map.Entries.Where(e => !Prose.Contains(e.Key.Value)).SelectMany(e => Names(e.Value)),
+        DataMap map => map.Entries.Where(e => !ProseKeys.Has(e.Key.Value)).SelectMany(e => Names(e.Value)),
         DataList list => list.Items.SelectMany(Names),
         DataText text => FactNames.In(text.Text),
         _ => [],
