@@ -42,7 +42,7 @@ internal static class Misuse
     private static Option? WithoutValue(Command command, string[] args)
     {
         for (var i = 0; i < args.Length; i++)
-            if (command.Options.FirstOrDefault(o => o.Name == args[i]) is { Arity.MaximumNumberOfValues: > 0 } option && (i + 1 == args.Length || args[i + 1].Length == 0 || args[i + 1].StartsWith("--", StringComparison.Ordinal)))
+            if (command.Options.FirstOrDefault(o => o.Name == args[i]) is { Arity.MaximumNumberOfValues: > 0 } option && option.ValueType != typeof(bool) && (i + 1 == args.Length || args[i + 1].Length == 0 || args[i + 1].StartsWith("--", StringComparison.Ordinal)))
                 return option;
         return null;
     }

@@ -43,9 +43,11 @@ internal sealed partial class MarkdownLayout(SourceText source, MarkdownDocument
             yield return new Edit(Untidiness.Bullets, TextSpan.Of(at, 1), "-");
     }
 
-    /// <summary>Two lists side by side are two because their signs differ: with one sign they would be one.</summary>
+    /// <summary>Two lists side by side are two because their signs differ: with one sign they would be one. In a step and a message they are read as one anyway.</summary>
     private static bool Joins(ListBlock list)
     {
+        if (list.Parent is QuoteBlock or ListItemBlock { Parent: ListBlock { IsOrdered: true } })
+            return false;
         var all = list.Parent!;
         var at = all.IndexOf(list);
         return (at > 0 && all[at - 1] is ListBlock { IsOrdered: false }) || (at + 1 < all.Count && all[at + 1] is ListBlock { IsOrdered: false });
