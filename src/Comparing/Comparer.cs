@@ -53,6 +53,7 @@ public static class Comparer
             .. DialChanges.Between(old, made),
             .. PerformedChanges.Between(old, made, within),
             .. StopChanges.Between(old, made, steps),
+            .. SheetChanges.AtStops(old, made),
         ];
     }
 

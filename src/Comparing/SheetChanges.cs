@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
+using Witnessmark.Proof;
 using Witnessmark.Records.Hashing;
 
 namespace Witnessmark.Comparing;
@@ -18,6 +19,13 @@ internal static class SheetChanges
         return Files(old).Keys.Union(Files(made).Keys).Where(id => only is null || used.Contains(id)).Order(StringComparer.Ordinal)
             .SelectMany(id => Between(id, Files(old).GetValueOrDefault(id), Files(made).GetValueOrDefault(id)));
     }
+
+    /// <summary>What the machine forbids at a stop is hashed with every procedure: its stops were held against it.</summary>
+    public static IEnumerable<Change> AtStops(Scope old, Scope made) =>
+        old.Machine is { } before && made.Machine is { } after ? Items(after.Id.Value, "interlocks", Forbidden(before), Forbidden(after)) : [];
+
+    private static DataMap Forbidden(Machine machine) =>
+        new([.. SafeStops.RulesOf(machine).Select(r => new DataEntry(r.Id, r.Node))], machine.Node.At);
 
     private static Dictionary<string, DataNode> Files(Library library) =>
         library.Machines.Select(m => (m.Id.Value, m.Node)).Concat(library.ToolLists.Select(t => (t.Id.Value, t.Node))).DistinctBy(f => f.Value).ToDictionary(f => f.Value, f => f.Node, StringComparer.Ordinal);
