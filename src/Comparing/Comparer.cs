@@ -48,7 +48,7 @@ public static class Comparer
             .. HeadChanges.Between(old, made),
             .. MessageChanges.Between(old.Procedure, made.Procedure, steps),
             .. OrderChanges.Of(steps),
-            .. steps.Matched.SelectMany(m => StepChanges.Of(m).Select(c => c with { Hazards = OrderChanges.Hazards(m.New) })),
+            .. steps.Matched.SelectMany(m => StepChanges.Of(m).Select(c => (c.What == "tool" ? InUse.Gauged(c, old, made) : c) with { Hazards = OrderChanges.Hazards(m.New) })),
             .. ItemChanges.Between(old, made),
             .. DialChanges.Between(old, made),
             .. PerformedChanges.Between(old, made, within),

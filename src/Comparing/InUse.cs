@@ -13,15 +13,18 @@ internal static class InUse
         _ => change,
     };
 
-    /// <summary>A tool that reads less finely than the one before it; otherwise it is another tool and no more.</summary>
+    /// <summary>A gauge that reads less finely than the one before it; as fine a one is another tool and no more.</summary>
     public static Change Gauged(Change change, Scope old, Scope made)
     {
-        if (Resolution(old, change.Old) is not { } fine || Resolution(made, change.New) is not { } coarse || !fine.Unit.SameKindAs(coarse.Unit) || coarse.CompareTo(fine) is not (var way and not 0))
+        if (Gauge(old, change.Old) is null && Gauge(made, change.New) is null)
             return change;
-        return change with { Class = ChangeClass.Hazard, Sense = Senses.Of(-way), Because = $"it reads to {coarse}, the one before to {fine}" };
+        if (Gauge(old, change.Old)?.Resolution?.Value is not { } fine || Gauge(made, change.New)?.Resolution?.Value is not { } coarse || !fine.Unit.SameKindAs(coarse.Unit))
+            return change with { Class = ChangeClass.Hazard, Because = "nobody can say from the tool lists whether it reads as finely" };
+        var way = fine.CompareTo(coarse);
+        return way == 0 ? change : change with { Class = ChangeClass.Hazard, Sense = Senses.Of(way), Because = $"it reads to {coarse}, the one before to {fine}" };
     }
 
-    private static Language.Quantities.Quantity? Resolution(Scope scope, string? tool) => tool is not null && scope.Tool(tool) is Gauge gauge ? gauge.Resolution?.Value : null;
+    private static Gauge? Gauge(Scope scope, string? tool) => tool is null ? null : scope.Tool(tool) as Gauge;
 
     private static bool Stops(Scope scope, string reading, string band) => scope.Procedure.Steps.SelectMany(s => s.All(FactWord.StopIf)).SelectMany(f => f.Conditions).SelectMany(c => c.All)
         .OfType<StateClause>().Any(c => c.Thing.Value == reading && c.HoldsAt(band));
