@@ -17,8 +17,12 @@ public static class Comparer
         ImmutableArray<ProcedureComparison> procedures = [.. ids.Select(id => Between(old, old.Procedure(id), made, made.Procedure(id))).Where(c => c.Class != ChangeClass.None)];
         var told = procedures.SelectMany(p => p.Changes).Select(Key).ToHashSet();
         var shared = SheetChanges.Between(old, made, only).Where(c => !told.Contains(Key(c)));
-        return new WorkshopComparison(procedures, [.. ReadingOrder.Of([.. HouseChanges.Between(old.Workshop, made.Workshop), .. shared, .. TranslationChanges.Between(old, made, only)])]);
+        return new WorkshopComparison(procedures, [.. ReadingOrder.Of([.. HouseChanges.Between(old.Workshop, made.Workshop).Where(c => !told.Contains(AsCall(c))), .. shared, .. TranslationChanges.Between(old, made, only)])]);
     }
+
+    /// <summary>As a call of the workshop file is told of a procedure that uses it.</summary>
+    private static (string Where, string What, string? Old, string? New) AsCall(Change change) =>
+        change.What.Split(' ') is ["calls", var call, var what] ? ($"calls, {call}", what, change.Old, change.New) : Key(change);
 
     private static (string Where, string What, string? Old, string? New) Key(Change change) => (change.Where, change.What, change.Old, change.New);
 

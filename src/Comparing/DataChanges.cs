@@ -39,13 +39,16 @@ internal static class DataChanges
         var (before, after) = (Text(old), Text(made));
         var key = What(kind, path) == Short(kind) ? kind : path.LastOrDefault(k => !char.IsDigit(k[0])) ?? kind;
         var top = path.FirstOrDefault() ?? "";
-        var share = Values.Share(before, after) ?? (key == Zones ? Values.ShareInProse(before, after) : null);
+        var share = key == PropertyClass ? null : Values.Share(before, after) ?? (key == Zones ? Values.ShareInProse(before, after) : null);
         var sense = Values.Sense(before, after) is var own and not Sense.Other ? own : Senses.Of(key, old, made, share);
-        var weight = Class(top, key, before, after, out var because);
+        var weight = Weight(top, key, before, after, out var because);
         return new Change(weight, where, What(kind, path), before, after) { Share = share, Sense = sense, Because = because, OldAt = old?.At, NewAt = made?.At };
     }
 
     private const string Zones = "zones";
+
+    // a property class is a name with a stop in it, not a number
+    private const string PropertyClass = "class";
 
     private static string What(string kind, ImmutableArray<string> path) => path.IsEmpty ? Short(kind) : string.Join(' ', path);
 
@@ -58,7 +61,7 @@ internal static class DataChanges
         _ => "declared",
     };
 
-    private static ChangeClass Class(string top, string key, string? old, string? made, out string? because)
+    private static ChangeClass Weight(string top, string key, string? old, string? made, out string? because)
     {
         because = null;
         var kind = (ChangeClass)Math.Min((int)FieldClasses.Of(top), (int)FieldClasses.Of(key));

@@ -24,7 +24,7 @@ internal static class DialChanges
         var printed = new Dictionary<(string, string), (string, string)>();
         foreach (var step in scope.Procedure.Parts.SelectMany(p => SheetPlanner.Plan(scope, p.Name?.Value).Steps))
             foreach (var ask in step.Asks.OfType<PassAsk>())
-                printed.TryAdd(($"step {step.Code} {step.Step.Name.Value}", ask.Group.Id.Value), (string.Join(", ", ask.Settings.Select(Says)), string.Join(" ", ask.Sequence)));
+                printed.TryAdd(($"step {step.Code.Plain} {step.Step.Name.Value}", ask.Group.Id.Value), (string.Join(", ", ask.Settings.Select(Says)), string.Join(" ", ask.Sequence)));
         return printed;
     }
 
