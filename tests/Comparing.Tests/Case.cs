@@ -12,7 +12,7 @@ namespace Witnessmark.Comparing.Tests;
 /// One change that somebody may make, as a file. Its first line is decided by hand before the compiler is asked: <c># hazard looser hung-load</c>. It is
 /// laid over the demo, or over the trial workshop where it says so; what stands before <c># then</c> is in both states.
 /// </summary>
-internal sealed record Case(string Name, string Class, string Sense, IReadOnlySet<string> Hazards, Library Old, Library New)
+internal sealed record Case(string Name, string Class, string Sense, IReadOnlySet<string> Hazards, Library Old, IReadOnlyList<RawFile> Files)
 {
     private const string Both = "# both have";
     private const string Then = "# then";
@@ -26,8 +26,14 @@ internal sealed record Case(string Name, string Class, string Sense, IReadOnlySe
 
     public static IEnumerable<string> Names => Directory.EnumerateFiles(Folder, "*.diff").Select(f => Path.GetFileNameWithoutExtension(f)!).Order(StringComparer.Ordinal);
 
+    public Library New { get; } = Read(Files);
+
     /// <summary>Newer beside older.</summary>
-    public WorkshopComparison Compared { get; } = Comparer.Between(Old, New);
+    public WorkshopComparison Compared => _compared ??= Comparer.Between(Old, New);
+
+    private WorkshopComparison? _compared;
+
+    public bool IsOverTheDemo { get; init; }
 
     /// <summary>Its author says in it what a step was called before.</summary>
     public bool JoinsByWas => New.Procedures.SelectMany(p => p.Steps).Any(s => s.Find(FactWord.Was) is not null);
@@ -43,7 +49,7 @@ internal sealed record Case(string Name, string Class, string Sense, IReadOnlySe
         var files = lines.Contains(Trial) ? TrialFiles.Value : DemoFiles.Value;
         var then = Array.IndexOf(lines, Then);
         var old = lines.Contains(Both) ? Laid(files, lines[..then], name) : files;
-        return new Case(name, said[1], said[2], said.Skip(3).ToHashSet(StringComparer.Ordinal), Read(old), Read(Laid(old, lines[(then + 1)..], name)));
+        return new Case(name, said[1], said[2], said.Skip(3).ToHashSet(StringComparer.Ordinal), Read(old), Laid(old, lines[(then + 1)..], name)) { IsOverTheDemo = files == DemoFiles.Value };
     }
 
     public static Library Read(IReadOnlyList<RawFile> files) => WorkshopReader.Read(files, new FindingList());
