@@ -72,7 +72,7 @@ public static class Pipeline
     public static ReceptionResult Receive(Bench bench, RawFile record) => Receive(bench, record, KeptVersions.None);
 
     /// <param name="kept">Texts of earlier versions: work may have been finished before the one in force came.</param>
-    public static ReceptionResult Receive(Bench bench, RawFile record, KeptVersions kept) => Receiving.Hold(bench, record, kept).Result;
+    public static ReceptionResult Receive(Bench bench, RawFile record, KeptVersions kept) => new Receiving(bench, kept).Hold(record).Result;
 
     /// <summary>What two states of a workshop differ in, by what they mean. Reads of them no more than that needs.</summary>
     /// <param name="only">Id of one procedure; null for all.</param>

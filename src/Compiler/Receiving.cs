@@ -10,17 +10,20 @@ using Witnessmark.Records.Receiving;
 namespace Witnessmark.Compiler;
 
 /// <summary>Holds a sign-off against the very text that was printed: the one here, or an earlier one whose files give the registered hash.</summary>
-internal static class Receiving
+internal sealed class Receiving(Bench bench, KeptVersions kept)
 {
+    // many records are typed from one version: its text is read once
+    private readonly Dictionary<string, (Library Library, string NotAtHand)> _earlier = new(StringComparer.Ordinal);
+
     /// <summary>With the library that it was held against.</summary>
-    public static (SignOff? SignOff, ReceptionResult Result, Library Printed) Hold(Bench bench, RawFile record, KeptVersions kept)
+    public (SignOff? SignOff, ReceptionResult Result, Library Printed) Hold(RawFile record)
     {
         var findings = new FindingList();
         var signOff = SignOffReader.Read(record, findings);
         var read = findings.InReadingOrder();
         if (signOff is null || ReceptionResult.StateOf(read) == ReceptionState.Refused)
             return (signOff, new ReceptionResult(ReceptionState.Refused, read, Asked: 0, Given: 0), bench.Library);
-        var (printed, why) = Printed(bench.Library, signOff, kept);
+        var (printed, why) = Printed(bench.Library, signOff);
         var released = bench.Library.Register.Released.Select(r => new ReleasedHash(r.Procedure.Value, r.Version.Value, r.Hash.Value) { NotAtHand = why });
         var held = Reception.Hold(signOff, printed, [.. released]);
         findings.AddRange(held.Findings);
@@ -28,7 +31,7 @@ internal static class Receiving
         return (signOff, held with { Findings = all, State = ReceptionResult.StateOf(all) }, printed);
     }
 
-    private static (Library Library, string NotAtHand) Printed(Library here, SignOff signOff, KeptVersions kept)
+    private (Library Library, string NotAtHand) Printed(Library here, SignOff signOff)
     {
         if (signOff is not { Procedure: { } id, Hash: { } typed })
             return (here, "");
@@ -38,11 +41,18 @@ internal static class Receiving
         // nobody ever released that hash
         if (here.Register.History(id.Value).LastOrDefault(r => new ProcedureHash("", r.Hash.Value).IsBegunBy(typed.Value)) is not { } version)
             return (here, "");
+        if (!_earlier.TryGetValue(version.Hash.Value, out var text))
+            _earlier[version.Hash.Value] = text = Earlier(here, version);
+        return text;
+    }
+
+    private (Library Library, string NotAtHand) Earlier(Library here, ReleasedVersion version)
+    {
         var (files, why) = kept.Of(version);
         if (files is null)
             return (here, why);
         var then = Read(files);
-        var hash = then.Procedure(id.Value) is { } text ? ProcedureHash.Of(then, text) : null;
+        var hash = then.Procedure(version.Procedure.Value) is { } text ? ProcedureHash.Of(then, text) : null;
         if (hash?.IsBegunBy(version.Hash.Value) != true)
             return (here, $"The files that git has for {version.Version} give {(hash is null ? "no such procedure" : $"the hash {hash.Short12}")}, so nothing can be held against them.");
         // who works here and what was put on record is known today

@@ -13,10 +13,11 @@ internal static class ReturnedRecords
     {
         var readings = ImmutableArray.CreateBuilder<WornReading>();
         var leftOut = ImmutableArray.CreateBuilder<LeftOutRecord>();
+        var receiving = new Receiving(bench, kept);
         var copies = new HashSet<string>(StringComparer.Ordinal);
         foreach (var record in records)
         {
-            var (signOff, result, printed) = Receiving.Hold(bench, record, kept);
+            var (signOff, result, printed) = receiving.Hold(record);
             if (Objection(signOff, result, copies) is { } why)
                 leftOut.Add(new LeftOutRecord(record.Path, MachineOf(signOff, bench), result.State, why));
             else

@@ -95,6 +95,37 @@ public sealed class VersionPageTests
         Assert.Contains("This workshop keeps no register", Built("register: crew\n", "2.1.0", Kept)["procedures/wb-40.html"], StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Sign_offs_of_an_earlier_version_still_show_wear_where_its_text_is_kept()
+    {
+        var records = Repo.Records(Repo.Path("procedures"));
+        var register = Repo.Read("procedures", "register.yaml").Replace("\ncopies:", $"{Line("2.2.0", "2033-09-01")}\ncopies:", StringComparison.Ordinal);
+        const string trend = "<th scope=\"row\">16670 h</th>";
+        Assert.Contains(trend, Built(register, "2.2.0", Kept, records)["machines/okr-34.html"], StringComparison.Ordinal);
+        var without = Built(register, "2.2.0", _ => new KeptFiles(null, "No git here."), records)["machines/okr-34.html"];
+        Assert.DoesNotContain(trend, without, StringComparison.Ordinal);
+        Assert.Contains("3 records gave no point", without, StringComparison.Ordinal);
+        // what was asked of git is not asked for every record
+        var asked = 0;
+        Built(register, "2.2.0", v => { asked++; return Kept(v); }, records);
+        Assert.Equal(2, asked);
+    }
+
+    [Fact]
+    public void A_record_is_not_held_against_files_that_do_not_give_the_registered_hash()
+    {
+        var record = Repo.Records(Repo.Path("procedures"))[0];
+        var register = Repo.Read("procedures", "register.yaml").Replace("\ncopies:", $"{Line("2.2.0", "2033-09-01")}\ncopies:", StringComparison.Ordinal);
+        RawFile[] files = [.. Texts["2.2.0"], RawFile.Of("register.yaml", Encoding.UTF8.GetBytes(register))];
+        var other = new KeptVersions(Stored(files), _ => new KeptFiles(Stored(Changed("no force.", "full force.")), ""));
+        var finding = Assert.Single(Pipeline.Receive(Pipeline.Check(files), record, other).Findings);
+        Assert.Equal("hash-unknown", finding.Rule.Name);
+        Assert.StartsWith("The files that git has for 2.1.0 give the hash ", finding.PutRight, StringComparison.Ordinal);
+        var kept = Pipeline.Receive(Pipeline.Check(files), record, other with { Of = Kept });
+        Assert.Equal("2.1.0", kept.Older?.Printed.Version.Value);
+        Assert.True(kept.Older?.IssuedBefore);
+    }
+
     private static string Three => Released("2.1.0", "2031-05-02") + Line("2.2.0", "2031-07-01") + Line("2.3.0", "2031-08-01") + "withdrawn:\n  - {procedure: WB-40, version: 2.2.0, date: \"2031-07-20\", by: RK, why: force word in doubt}\n";
 
     private static string Copies => $$"""
@@ -116,10 +147,10 @@ public sealed class VersionPageTests
 
     private static string Page(string register, string here, Func<ReleasedVersion, KeptFiles> kept) => Built(register, here, kept)["versions/wb-40.html"];
 
-    private static Dictionary<string, string> Built(string register, string here, Func<ReleasedVersion, KeptFiles> kept)
+    private static Dictionary<string, string> Built(string register, string here, Func<ReleasedVersion, KeptFiles> kept, IReadOnlyList<RawFile>? records = null)
     {
         RawFile[] files = [.. Texts[here], RawFile.Of("register.yaml", Encoding.UTF8.GetBytes(register))];
-        return Pipeline.Build(Pipeline.Check(files), "0.0.0", [], new KeptVersions(Stored(files), kept)).ToDictionary(f => f.Path, f => Encoding.UTF8.GetString(f.Bytes.Span));
+        return Pipeline.Build(Pipeline.Check(files), "0.0.0", records ?? [], new KeptVersions(Stored(files), kept)).ToDictionary(f => f.Path, f => Encoding.UTF8.GetString(f.Bytes.Span));
     }
 
     private static string Hash(string version)
