@@ -28,7 +28,7 @@ public sealed record SheetIdentity(
 
     /// <summary>The hash of this program's own sheet templates, styles and measures.</summary>
     public static string OwnTemplateHash => Convert.ToHexStringLower(SHA256.HashData(
-        Encoding.UTF8.GetBytes(Resources.Hash(PrintHead.Template, "templates/sheet", "site/sheet.css", "site/signals.css") + SheetMeasures.Root)));
+        Encoding.UTF8.GetBytes(Resources.Hash(PrintHead.Template, "templates/sheet", "site/sheet.css", "site/signals.css", Resources.Figures) + SheetMeasures.Root)));
 
     /// <summary>What the square code says: id, version, hash and set mark, in capitals.</summary>
     public string CodeText =>

@@ -21,7 +21,7 @@ public static class FenderCard
 
     /// <summary>The hash of this program's own templates, styles and measures of cards.</summary>
     public static string OwnTemplateHash => Convert.ToHexStringLower(SHA256.HashData(
-        Encoding.UTF8.GetBytes(Resources.Hash(PrintHead.Template, "templates/card", "templates/sheet-limits", "site/card.css", "site/sheet.css") + SheetMeasures.Root)));
+        Encoding.UTF8.GetBytes(Resources.Hash(PrintHead.Template, "templates/card", "templates/sheet-limits", "site/card.css", "site/sheet.css", Resources.Figures) + SheetMeasures.Root)));
 
     /// <param name="identity">Of the copy that it goes with; its template hash is <see cref="OwnTemplateHash"/>.</param>
     public static string Render(SheetPlan plan, SheetIdentity identity, Paper paper, Words words) =>

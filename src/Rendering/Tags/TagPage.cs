@@ -17,7 +17,7 @@ public static class TagPage
     private const string Letter = "T";
 
     /// <summary>The hash of this program's own templates and style of tags.</summary>
-    public static string OwnTemplateHash => Resources.Hash(PrintHead.Template, "templates/tag", "templates/sheet-box", "templates/sheet-limits", "site/tags.css");
+    public static string OwnTemplateHash => Resources.Hash(PrintHead.Template, "templates/tag", "templates/sheet-box", "templates/sheet-limits", "site/tags.css", Resources.Figures);
 
     /// <param name="identity">Of the copy that they go with; its template hash is <see cref="OwnTemplateHash"/>.</param>
     /// <exception cref="ArgumentException">There is no tag to print.</exception>
