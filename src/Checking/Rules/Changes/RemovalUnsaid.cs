@@ -8,7 +8,11 @@ namespace Witnessmark.Checking.Rules.Changes;
 /// <summary>A message, hold point, stop or second person is gone or weaker, and the author does not say that he meant it.</summary>
 public sealed class RemovalUnsaid : IChangeRule
 {
-    private static readonly ImmutableHashSet<string> Guarding = ["message", "signal word", "holds for", "avoided by", "hold", "checked-by", "stop-if", "requires", "step"];
+    private static readonly ImmutableHashSet<string> Guarding =
+    [
+        "message", "signal word", "holds for", "avoided by", "hold", "checked-by", "by", "stop-if", "requires", "step", "only-if", "starts-with", "zone", "call", "answer",
+        "count", "recover", "measure", "inspect", "test", "work-out", "decide", "until", "owes", "blocks", "controls", "met-by", "severity", "if-ignored",
+    ];
 
     public static RuleInfo Info { get; } = new("removal-unsaid", "Changes", Severity.Fault);
 
@@ -20,7 +24,7 @@ public sealed class RemovalUnsaid : IChangeRule
         foreach (var change in changed.Compared.Changes)
         {
             // not a guard, or not weaker
-            if (change.Class != ChangeClass.Hazard || change.Sense != Sense.Looser || !Guarding.Contains(change.What))
+            if (change.Class != ChangeClass.Hazard || change.Sense != Sense.Looser || !Guarding.Contains(change.What) && !Guarding.Contains(change.What.Split(' ')[0]))
                 continue;
             // said, with a reason
             if (changed.Procedure.Drops.Any(d => change.Where.Contains(d.What.Value, StringComparison.OrdinalIgnoreCase)))
@@ -28,7 +32,7 @@ public sealed class RemovalUnsaid : IChangeRule
             findings.Add(
                 Info,
                 change.NewAt ?? changed.Procedure.Version?.At ?? changed.Procedure.Id.At,
-                $"{changed.Procedure.Id} no longer has {Said(change)}.",
+                change.Old is null ? $"{changed.Procedure.Id} does less than it did: `{change.What}: {change.New}` has come to {change.Where}." : $"{changed.Procedure.Id} no longer has {Said(change)}.",
                 "Somebody was hurt, or nearly, before that line was written. When it goes unsaid, nobody asks whether the danger has gone too.",
                 $"Put it back, or say that it is meant: `drops: [{{what: {Named(change)}, reason: …}}]` in the front matter.",
                 [.. change.OldAt is { } at ? new[] { new FurtherPlace(at, "as it was") } : []]);
