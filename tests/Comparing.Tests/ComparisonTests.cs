@@ -23,12 +23,14 @@ public sealed class ComparisonTests
         Assert.Subset(changes.SelectMany(c => c.Hazards).ToHashSet(StringComparer.Ordinal), written.Hazards.ToHashSet(StringComparer.Ordinal));
     }
 
+    /// <summary><c>was:</c> is said in the newer of two states; the older one says nothing of what its steps will be called.</summary>
+    public static TheoryData<string> TurnedRound => [.. Cases.Select(c => c.Data).Where(n => !Case.Of(n).JoinsByWas)];
+
     [Theory]
-    [MemberData(nameof(Cases))]
+    [MemberData(nameof(TurnedRound))]
     public void Turned_round_it_has_the_same_class_and_what_was_looser_is_tighter(string name)
     {
         var written = Case.Of(name);
-        Assert.SkipWhen(written.JoinsByWas, "`was:` is said in the newer of two states; the older one says nothing of what its steps will be called");
         var there = written.Compared;
         var back = Comparer.Between(written.New, written.Old);
         Assert.Equal(there.Class, back.Class);
