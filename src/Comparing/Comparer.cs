@@ -66,7 +66,7 @@ public static class Comparer
         ? told
         : [new Change(ChangeClass.Hazard, id, "hash", old.Hash[..12], made.Hash[..12]) { Because = "the two sheets are not the same, and what differs has no name here: lay the prints side by side" }];
 
-    private static bool SameText(Procedure old, Procedure made) => old.Source.Content == made.Source.Content;
+    private static bool SameText(Procedure old, Procedure made) => old.Source.Content.ReplaceLineEndings("\n") == made.Source.Content.ReplaceLineEndings("\n");
 
     private static ComparedVersion? Version(Library library, Procedure? procedure) => procedure is null
         ? null

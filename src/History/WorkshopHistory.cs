@@ -39,12 +39,12 @@ public sealed partial class WorkshopHistory : IDisposable
         }
     }
 
-    /// <summary>A commit by its name, tag, branch, digits, or <c>HEAD~2</c>; null when git knows none.</summary>
+    /// <summary>A commit by its name, tag, branch, digits, or <c>HEAD~2</c>, and of a tag with words what it was put on; null when git knows none.</summary>
     public Moment? Find(string revision)
     {
         try
         {
-            return _git.Lookup(revision, ObjectType.Commit) is Commit commit ? Of(commit) : null;
+            return _git.Lookup(revision)?.Peel<Commit>() is { } commit ? Of(commit) : null;
         }
         catch (LibGit2SharpException)
         {

@@ -10,6 +10,12 @@ if (args is ["print"])
     return;
 }
 
+if (args is ["compare"])
+{
+    CompareCost.Run();
+    return;
+}
+
 // `check` over generated procedures, beside the bare cost of the two parsers on the same text, in alternating rounds. Two ratios:
 // of wall time, where check may use all cores and the parsers have one, as a person waits for it; and of processor time, where
 // all cores count, which is what the work itself costs. The median of the ratios holds when the machine's speed drifts.

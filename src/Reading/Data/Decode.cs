@@ -47,6 +47,11 @@ public static class Decode
             findings.Add(OldLineEnd(source, lone));
             return null;
         }
+        if (OpenMerge.In(source) is { } open)
+        {
+            findings.Add(open);
+            return null;
+        }
         return WithoutUnseen(source, findings);
     }
 

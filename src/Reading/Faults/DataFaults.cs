@@ -12,6 +12,7 @@ public static class DataFaults
     public static readonly RuleInfo TextEncoding = Fault("text-encoding");
     public static readonly RuleInfo TextTooLarge = Fault("text-too-large");
     public static readonly RuleInfo TextHidden = Fault("text-hidden");
+    public static readonly RuleInfo MergeLeftOpen = Fault("merge-left-open");
 
     // the signs of the data language
     public static readonly RuleInfo YamlBroken = Fault("yaml-broken");
@@ -54,7 +55,7 @@ public static class DataFaults
 
     public static readonly ImmutableArray<RuleInfo> All =
     [
-        TextEncoding, TextTooLarge, TextHidden,
+        TextEncoding, TextTooLarge, TextHidden, MergeLeftOpen,
         YamlBroken, YamlTab, YamlAnchor, YamlTag, YamlDocuments, YamlBraces, YamlHash,
         KeyTwice, KeyUnknown, KeyMissing, NameUnusable, ValueMissing, ValueWrongKind, ValueNotInList,
         QuantityWithoutUnit, UnitUnknown, UnitWrongKind, DecimalComma, RangeBackward, QuantityUnreadable,

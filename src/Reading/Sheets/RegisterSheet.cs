@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
@@ -10,23 +11,37 @@ internal static class RegisterSheet
 {
     public const string Key = "register";
 
-    private const string ReleasedExample = "procedure: WB-40, version: 2.1.0, hash: 3f9ac2…, date: 2031-05-03, by: RK, approvals: [RK]";
-    private const string CopyExample = "copy: K7M, procedure: WB-40, version: 2.1.0, hash: 3F9AC21B77DE, unit: 14, serial: 0417, place: CL, issued: 2031-06-11T06:40:00+02:00, by: RK";
+    private static readonly ImmutableArray<(string Key, string Example)> Lists =
+    [
+        ("released", "procedure: WB-40, version: 2.1.0, hash: 3f9ac2…, date: 2031-05-03, by: RK, approvals: [RK]"),
+        ("withdrawn", "procedure: WB-40, version: 2.0.0, date: 2031-05-03, by: RK"),
+        ("copies", "copy: K7M, procedure: WB-40, version: 2.1.0, hash: 3F9AC21B77DE, unit: 14, serial: 0417, place: CL, issued: 2031-06-11T06:40:00+02:00, by: RK"),
+        ("ended", "copy: K7M, spoiled: 2031-06-11, by: RK, why: oil on it"),
+    ];
 
     public static Register Read(DataMap map, FindingList findings)
     {
-        var sheet = new Fields(map, "the register", findings);
+        // a list that nothing stands in yet has its head already
+        var sheet = new Fields(map, "the register", findings) { BlanksMayStay = true };
         sheet.Text(Key, "Cressel Ridge field crew");
+        var lines = Lists.SelectMany(list => sheet.Members(list.Key, list.Example).Select(line => (List: ListOf(line, list.Key), Line: line))).ToLookup(l => l.List, l => l.Line);
         var register = new Register
         {
-            Released = [.. sheet.Members("released", ReleasedExample).Select(Released).OfType<ReleasedVersion>()],
-            Withdrawn = [.. sheet.Members("withdrawn", "procedure: WB-40, version: 2.0.0, date: 2031-05-03, by: RK").Select(Withdrawn).OfType<WithdrawnVersion>()],
-            Copies = [.. sheet.Members("copies", CopyExample).Select(Copy).OfType<IssuedCopy>()],
-            Ended = [.. sheet.Members("ended", "copy: K7M, spoiled: 2031-06-11, by: RK, why: oil on it").Select(Ended).OfType<EndedCopy>()],
+            Released = [.. lines["released"].Select(Released).OfType<ReleasedVersion>()],
+            Withdrawn = [.. lines["withdrawn"].Select(Withdrawn).OfType<WithdrawnVersion>()],
+            Copies = [.. lines["copies"].Select(Copy).OfType<IssuedCopy>()],
+            Ended = [.. lines["ended"].Select(Ended).OfType<EndedCopy>()],
         };
         sheet.Done();
         return register;
     }
+
+    /// <summary>Where git has merged two registers, a line can stand in the list beside its own: what it says tells what it is.</summary>
+    private static string ListOf(Fields line, string written) =>
+        line.Has("returned") || line.Has("spoiled") ? "ended"
+        : line.Has("copy") && line.Has("issued") ? "copies"
+        : line.Has("approvals") ? "released"
+        : written;
 
     public static Register Join(IReadOnlyCollection<Register> all) => all.Count == 1 ? all.Single() : new Register
     {

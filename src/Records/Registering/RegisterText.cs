@@ -12,14 +12,25 @@ public static class RegisterText
     /// <summary>What git has to be told, in <c>.gitattributes</c> beside the register.</summary>
     public const string GitAttribute = "register*.yaml merge=union";
 
-    private static readonly string[] Lists = ["released", "withdrawn", "copies", "ended"];
+    // git joins two conflicts with fewer than four lines between them into one and would write the head of a list twice: a blank, two lines
+    // of comment and the head keep two lists apart
+    private static readonly (string List, string About, string By)[] Lists =
+    [
+        ("released", "Versions, and the text that the number of each stands for from then on.", "witnessmark release adds a line."),
+        ("withdrawn", "Versions that nobody may work from any more.", "witnessmark withdraw adds a line."),
+        ("copies", "Copies on paper, each under its set mark.", "witnessmark issue adds a line."),
+        ("ended", "Copies that are out no more: back, or spoiled.", "witnessmark returned and witnessmark spoiled add a line."),
+    ];
 
     /// <param name="title">Of the workshop.</param>
     public static string Begin(string title)
     {
         var text = new StringBuilder("# What was released and which copies are out. One line an entry; lines are added, never changed or taken away.\n");
         text.Append("# Two people may add at once: git keeps both (see .gitattributes).\n");
-        return text.Append("register: ").Append(YamlScalar.Of(title)).Append('\n').ToString();
+        text.Append("register: ").Append(YamlScalar.Of(title)).Append('\n');
+        foreach (var (list, _, _) in Lists)
+            text.Append(Head(list));
+        return text.ToString();
     }
 
     /// <summary>The text with one entry more at the end of its list.</summary>
@@ -27,7 +38,7 @@ public static class RegisterText
     /// <param name="entry">Keys and values in the order written; a null value is left out, a list is written in brackets.</param>
     public static string Add(string text, string list, params ReadOnlySpan<(string Key, object? Value)> entry)
     {
-        if (!Lists.Contains(list))
+        if (!Lists.Any(l => l.List == list))
             throw new ArgumentException($"a register has no list {list}", nameof(list));
         var line = new StringBuilder("  - {");
         var first = true;
@@ -41,12 +52,18 @@ public static class RegisterText
         return Insert(text.ReplaceLineEndings("\n"), list, line.Append('}').ToString());
     }
 
+    private static string Head(string list)
+    {
+        var (_, about, by) = Lists.First(l => l.List == list);
+        return $"\n# {about}\n# {by}\n{list}:\n";
+    }
+
     private static string Insert(string text, string list, string line)
     {
         var lines = text.TrimEnd('\n').Split('\n').ToList();
         var head = lines.FindIndex(l => l.TrimEnd() == $"{list}:");
         if (head < 0)
-            return $"{string.Join('\n', lines)}\n\n{list}:\n{line}\n";
+            return $"{string.Join('\n', lines)}\n{Head(list)}{line}\n";
         var end = head + 1;
         while (end < lines.Count && (lines[end].StartsWith("  -", StringComparison.Ordinal) || lines[end].StartsWith("  #", StringComparison.Ordinal)))
             end++;
