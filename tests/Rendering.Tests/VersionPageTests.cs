@@ -99,7 +99,7 @@ public sealed class VersionPageTests
     public void Sign_offs_of_an_earlier_version_still_show_wear_where_its_text_is_kept()
     {
         var records = Repo.Records(Repo.Path("procedures"));
-        var register = Repo.Read("procedures", "register.yaml").Replace("\ncopies:", $"{Line("2.2.0", "2033-09-01")}\ncopies:", StringComparison.Ordinal);
+        var register = Repo.Read("procedures", "register.yaml").Replace("\nreleased:\n", $"\nreleased:\n{Line("2.2.0", "2033-09-01")}", StringComparison.Ordinal);
         const string trend = "<th scope=\"row\">16670 h</th>";
         Assert.Contains(trend, Built(register, "2.2.0", Kept, records)["machines/okr-34.html"], StringComparison.Ordinal);
         var without = Built(register, "2.2.0", _ => new KeptFiles(null, "No git here."), records)["machines/okr-34.html"];
@@ -115,7 +115,7 @@ public sealed class VersionPageTests
     public void A_record_is_not_held_against_files_that_do_not_give_the_registered_hash()
     {
         var record = Repo.Records(Repo.Path("procedures"))[0];
-        var register = Repo.Read("procedures", "register.yaml").Replace("\ncopies:", $"{Line("2.2.0", "2033-09-01")}\ncopies:", StringComparison.Ordinal);
+        var register = Repo.Read("procedures", "register.yaml").Replace("\nreleased:\n", $"\nreleased:\n{Line("2.2.0", "2033-09-01")}", StringComparison.Ordinal);
         RawFile[] files = [.. Texts["2.2.0"], RawFile.Of("register.yaml", Encoding.UTF8.GetBytes(register))];
         var other = new KeptVersions(Stored(files), _ => new KeptFiles(Stored(Changed("no force.", "full force.")), ""));
         var finding = Assert.Single(Pipeline.Receive(Pipeline.Check(files), record, other).Findings);

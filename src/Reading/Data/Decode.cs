@@ -37,23 +37,19 @@ public static class Decode
             findings.Add(InvalidUtf8(source, FirstBad(WithoutMark(bytes))));
             return null;
         }
-        if (content.IndexOf(Lost) is >= 0 and var lost)
+        if (Unreadable(source, content) is { } fault)
         {
-            findings.Add(LostSign(source, lost));
-            return null;
-        }
-        if (LoneReturn(content) is >= 0 and var lone)
-        {
-            findings.Add(OldLineEnd(source, lone));
-            return null;
-        }
-        if (OpenMerge.In(source) is { } open)
-        {
-            findings.Add(open);
+            findings.Add(fault);
             return null;
         }
         return WithoutUnseen(source, findings);
     }
+
+    /// <summary>What makes a text doubtful as a whole; null when nothing does.</summary>
+    private static Finding? Unreadable(SourceText source, string content) =>
+        content.IndexOf(Lost) is >= 0 and var lost ? LostSign(source, lost)
+        : LoneReturn(content) is >= 0 and var lone ? OldLineEnd(source, lone)
+        : OpenMerge.In(source);
 
     /// <summary>A line end of old Macs, which other programs do not take for one.</summary>
     private static int LoneReturn(string content)
