@@ -58,6 +58,17 @@ public interface IChangeRule
     static abstract void Check(ChangedProcedure changed, FindingList findings);
 }
 
+/// <summary>A rule over what has changed that no one procedure owns.</summary>
+public interface IHouseChangeRule
+{
+    static abstract RuleInfo Info { get; }
+
+    static abstract void Check(ChangedHouse changed, FindingList findings);
+}
+
+/// <summary>Two states of a workshop, and what they differ in.</summary>
+public sealed record ChangedHouse(Library Old, Library Made, WorkshopComparison Compared);
+
 /// <summary>A rule in the list. No reflection: the compiler makes each one from its type.</summary>
 public sealed class Rule
 {
@@ -67,12 +78,13 @@ public sealed class Rule
     private readonly Action<TranslatedFile, FindingList>? _translation;
     private readonly Action<Library, FindingList>? _register;
     private readonly Action<ChangedProcedure, FindingList>? _change;
+    private readonly Action<ChangedHouse, FindingList>? _house;
 
     private Rule(
         RuleInfo info, Action<Scope, FindingList>? procedure = null, Action<Machine, Library, FindingList>? sheet = null,
         Action<TranslatedFile, FindingList>? translation = null, Action<Library, FindingList>? register = null,
-        Action<ChangedProcedure, FindingList>? change = null) =>
-        (Info, _procedure, _sheet, _translation, _register, _change) = (info, procedure, sheet, translation, register, change);
+        Action<ChangedProcedure, FindingList>? change = null, Action<ChangedHouse, FindingList>? house = null) =>
+        (Info, _procedure, _sheet, _translation, _register, _change, _house) = (info, procedure, sheet, translation, register, change, house);
 
     public RuleInfo Info { get; }
 
@@ -102,6 +114,11 @@ public sealed class Rule
 
     public static Rule OfChange<T>()
         where T : IChangeRule => new(T.Info, change: T.Check);
+
+    public static Rule OfHouseChange<T>()
+        where T : IHouseChangeRule => new(T.Info, house: T.Check);
+
+    public void Check(ChangedHouse changed, FindingList findings) => _house?.Invoke(changed, findings);
 
     public void Check(ChangedProcedure changed, FindingList findings) => _change?.Invoke(changed, findings);
 

@@ -30,12 +30,14 @@ public static partial class RuleSet
         });
     }
 
-    /// <summary>Holds the rules on changes against every procedure that is in both states and differs.</summary>
+    /// <summary>Holds the rules on changes against every procedure that is in both states and differs, and against what they share.</summary>
     public static void CheckChanges(Library old, Library made, WorkshopComparison comparison, FindingList findings)
     {
         foreach (var compared in comparison.Procedures)
             if (old.Procedure(compared.Id) is { } before && made.Procedure(compared.Id) is { } after)
                 foreach (var rule in All)
                     rule.Check(new ChangedProcedure(old.ScopeOf(before), made.ScopeOf(after), compared), findings);
+        foreach (var rule in All)
+            rule.Check(new ChangedHouse(old, made, comparison), findings);
     }
 }

@@ -164,6 +164,7 @@ public static partial class RuleSet
         Rule.OfRegister<RegisterDateUnclear>(),
         Rule.OfRegister<ReleasedTwice>(),
         // changes
+        Rule.OfHouseChange<GuardLoosened>(),
         Rule.OfChange<HazardApprovalsShort>(),
         Rule.OfChange<RemovalUnsaid>(),
         Rule.OfChange<VersionStepShort>(),

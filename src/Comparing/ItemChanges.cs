@@ -19,9 +19,13 @@ internal static class ItemChanges
                 yield return new Change(ChangeClass.Method, where, "used", from is null ? null : "yes", to is null ? null : "yes") { OldAt = from?.Id.At, NewAt = to?.Id.At };
             else
                 foreach (var change in DataChanges.Between(where, from.Node, to.Node, kind: $"{name[..name.IndexOf('/', StringComparison.Ordinal)]}s"))
-                    yield return Worked(InUse.Of(change, to, old, made), from, to, old, made);
+                    yield return Worked(InUse.Of(change with { Hazards = Touched(to, made) }, to, old, made), from, to, old, made);
         }
     }
+
+    /// <summary>The hazards that are told at the steps which rest on it.</summary>
+    private static ImmutableArray<string> Touched(IItem item, Scope scope) =>
+        [.. Reached.StepsOn(item.Id.Value, scope).SelectMany(s => OrderChanges.Hazards(s)).Distinct(StringComparer.Ordinal)];
 
     /// <summary><c>okr-34, backing-ring-bolts</c></summary>
     private static string Where(string name, Scope scope)

@@ -53,7 +53,7 @@ public sealed partial class WorkshopHistory : IDisposable
     }
 
     /// <summary>Names that a revision can have, newest commits last: to say which was meant.</summary>
-    public IEnumerable<string> Names => [.. _git.Branches.Select(b => b.FriendlyName), .. _git.Tags.Select(t => t.FriendlyName)];
+    public IEnumerable<string> Names => ["HEAD", .. _git.Branches.Select(b => b.FriendlyName), .. _git.Tags.Select(t => t.FriendlyName)];
 
     /// <summary>The files of the workshop at that moment, by path: those that <paramref name="isOurs"/> lets in.</summary>
     public IReadOnlyList<StoredFile> Files(Moment moment, Func<string, bool> isOurs)

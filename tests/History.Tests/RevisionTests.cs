@@ -32,7 +32,8 @@ public sealed class RevisionTests : IDisposable
     [InlineData("HEAD~99", "git log shows the revisions")]
     [InlineData("HEAD:workshop.yaml", "git log shows the revisions")]
     [InlineData("HEAD^{tree}", "git log shows the revisions")]
-    [InlineData("..HEAD", "git log shows the revisions")]
+    [InlineData("..HEAD", "Did you mean HEAD?")]
+    [InlineData("HAED", "Did you mean HEAD?")]
     public void A_revision_that_git_does_not_know_is_refused_in_words(string name, string todo)
     {
         _workshop.Git.Branches.Add("torque-up", _workshop.Git.Head.Tip);

@@ -19,6 +19,9 @@ internal static partial class FactNames
         }
     }
 
+    /// <summary>What one step names, with what its section says for all of its steps.</summary>
+    public static IEnumerable<string> Of(StepInPlace place) => Of(place.Section.Facts).Concat(Of(place.Step.Facts));
+
     /// <summary>The words of a text that could be names.</summary>
     public static IEnumerable<string> In(string text) => Word().Matches(text).Select(m => m.Value);
 

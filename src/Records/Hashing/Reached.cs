@@ -28,6 +28,19 @@ public static class Reached
         return found.ToImmutable();
     }
 
+    /// <summary>The steps that rest on an item: they name it, or something that names it.</summary>
+    public static IEnumerable<StepInPlace> StepsOn(string id, Scope scope)
+    {
+        var namers = From(scope).Values.SelectMany(i => Names(i.Node).Select(name => (name, By: i.Id.Value))).ToLookup(n => n.name, n => n.By, StringComparer.Ordinal);
+        var through = new HashSet<string>(StringComparer.Ordinal);
+        var open = new Queue<string>([id]);
+        while (open.TryDequeue(out var name))
+            if (through.Add(name))
+                foreach (var namer in namers[name])
+                    open.Enqueue(namer);
+        return scope.Procedure.Walk().Where(s => FactNames.Of(s).Any(through.Contains));
+    }
+
     private static IEnumerable<(string Kind, IItem Item)> Named(Scope scope, string name)
     {
         (string Kind, IItem? Item)[] all =
