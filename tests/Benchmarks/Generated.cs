@@ -11,7 +11,7 @@ internal static class Generated
 
     public static IReadOnlyList<RawFile> Workshop(int procedures)
     {
-        var demo = Repo.Files(Repo.Path("procedures"));
+        var demo = Repo.Files(Repo.OneBrake);
         var model = Encoding.UTF8.GetString(demo.Single(f => f.Path == "wheel-end/wb-40.md").Bytes.Span);
         var files = demo.Where(f => f.Path != "wheel-end/wb-40.md").ToList();
         for (var i = 0; i < procedures; i++)

@@ -20,7 +20,7 @@ internal static class PressTime
 
     public static async Task Run()
     {
-        var sheets = Pipeline.Specimens(Pipeline.Check(Repo.Files(Repo.Path("procedures"))), new PrintOrder(null, null, null)).Sheets.Select(s => s.Sheet).ToList();
+        var sheets = Pipeline.Specimens(Pipeline.Check(Repo.Files(Repo.OneBrake)), new PrintOrder(null, null, null)).Sheets.Select(s => s.Sheet).ToList();
         var folder = Directory.CreateTempSubdirectory("witnessmark-press-");
         var files = sheets.Select((s, i) => Path.Combine(folder.FullName, $"{i}.html")).ToList();
         foreach (var (file, sheet) in files.Zip(sheets))

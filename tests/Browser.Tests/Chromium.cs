@@ -21,7 +21,7 @@ public sealed class Chromium : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
-        foreach (var file in Pipeline.Build(Pipeline.Check(Repo.Files(Repo.Path("procedures"))), "0.0.0", Repo.Records(Repo.Path("procedures"))))
+        foreach (var file in Pipeline.Build(Pipeline.Check(Repo.Files(Repo.OneBrake)), "0.0.0", Repo.Records(Repo.OneBrake)))
         {
             var path = Path.Combine(Site, file.Path);
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);

@@ -57,7 +57,7 @@ public sealed class FilledSheetTests(Chromium chromium)
     [Fact]
     public async Task Writing_of_seven_millimetres_stays_inside_every_box()
     {
-        var bench = Pipeline.Check(Repo.Files(Repo.Path("procedures")));
+        var bench = Pipeline.Check(Repo.Files(Repo.OneBrake));
         var order = new IssueOrder("WB-40", null, "14", "0417", "CL", "RK", new DateTimeOffset(2031, 6, 11, 6, 40, 0, TimeSpan.FromHours(2)), "A4");
         var sheet = Pipeline.Issue(bench, order).Files.Single(f => f.Path.EndsWith(".html", StringComparison.Ordinal) && !f.Path.EndsWith("-tags.html", StringComparison.Ordinal) && !f.Path.EndsWith("-card.html", StringComparison.Ordinal));
         var file = Path.Combine(chromium.Site, "issued.html");

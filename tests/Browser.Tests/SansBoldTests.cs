@@ -18,7 +18,7 @@ public sealed class SansBoldTests(Chromium chromium)
     [Fact]
     public async Task Names_are_as_wide_as_the_browser_prints_them()
     {
-        var bench = Pipeline.Check(Repo.Files(Repo.Path("procedures")));
+        var bench = Pipeline.Check(Repo.Files(Repo.OneBrake));
         string[] words = [.. bench.Library.Procedures.SelectMany(p => p.Steps).Select(s => s.NameWithStop), .. Spanish, "0123456789.,:;-–/()%+±×"];
         Assert.True(words.Length > 20);
         var page = await chromium.Open("sheets/wb-40-a4.html", 900);
@@ -55,7 +55,7 @@ public sealed class SansBoldTests(Chromium chromium)
         var width = 210 - SheetMeasures.Clamp.Millimetres - SheetMeasures.Right.Millimetres;
         var heights = await page.EvaluateAsync<double[]>("width => { document.body.style.width = width + 'mm'; return [...document.querySelectorAll('.warns')].map(w => w.getBoundingClientRect().height); }", width);
         await page.CloseAsync();
-        var messages = Pipeline.Check(Repo.Files(Repo.Path("procedures"))).Library.Procedures.SelectMany(p => p.Steps).SelectMany(s => s.Messages).ToList();
+        var messages = Pipeline.Check(Repo.Files(Repo.OneBrake)).Library.Procedures.SelectMany(p => p.Steps).SelectMany(s => s.Messages).ToList();
         Assert.Equal(messages.Count, heights.Length);
         Assert.All(messages.Zip(heights), pair =>
         {

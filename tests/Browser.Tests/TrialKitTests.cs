@@ -77,7 +77,7 @@ public sealed class TrialKitTests(Chromium chromium)
     private async Task<IPage> Open(string name, int width, bool bypass = false)
     {
         if (!Directory.Exists(Path.Combine(chromium.Site, "trial-kit")))
-            foreach (var file in Pipeline.TrialKit(Pipeline.Check(Repo.Files(Repo.Path("procedures"))), new TrialOrder("WB-40")).Files)
+            foreach (var file in Pipeline.TrialKit(Pipeline.Check(Repo.Files(Repo.OneBrake)), new TrialOrder("WB-40")).Files)
             {
                 Directory.CreateDirectory(Path.Combine(chromium.Site, "trial-kit"));
                 await File.WriteAllBytesAsync(Path.Combine(chromium.Site, file.Path), file.Bytes.ToArray());

@@ -34,7 +34,7 @@ public sealed class CommandLineTests
         using var told = new StringWriter();
         var around = new Surroundings(said, told, () => DateTimeOffset.UnixEpoch, folder.FullName, coloured) { Watched = watched };
 
-        Assert.Equal(0, CommandLine.Run(["print", "WB-40", "--in", Repo.Path("procedures")], around));
+        Assert.Equal(0, CommandLine.Run(["print", "WB-40", "--in", Repo.OneBrake], around));
 
         Assert.DoesNotContain('\r', said.ToString());
         Assert.Equal(watched, told.ToString().Contains("\rprinting ", StringComparison.Ordinal));
@@ -51,7 +51,7 @@ public sealed class CommandLineTests
     {
         using var screen = new StringWriter();
         var around = new Surroundings(screen, screen, () => DateTimeOffset.UnixEpoch, Repo.Path("tests", "Rules.Tests"), coloured);
-        CommandLine.Run(["check", Repo.Path("tests", "Reading.Tests", "Trial")], around);
+        CommandLine.Run(["check", Repo.Trial], around);
         var text = screen.ToString();
         Assert.Equal(coloured, text.Contains('\u001b', StringComparison.Ordinal));
         Assert.Contains("FOUND", text, StringComparison.Ordinal);

@@ -14,7 +14,7 @@ internal static partial class HostileText
     private const string InYaml = "\"<script>alert(1)</script>\\\"'><img src=x onerror=alert(1)>\"";
     private const string InMarkdown = @"\<script\>alert(1)\</script\>""'\>\<img src=x onerror=alert(1)\>";
 
-    public static IReadOnlyList<RawFile> Demo() => Repo.Files(Repo.Path("procedures"));
+    public static IReadOnlyList<RawFile> Demo() => Repo.Files(Repo.OneBrake);
 
     /// <summary>All of it, and how many values and texts took the markup.</summary>
     public static (IReadOnlyList<RawFile> Files, int Taken) Everywhere()

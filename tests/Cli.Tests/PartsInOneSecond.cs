@@ -14,7 +14,7 @@ public sealed class PartsInOneSecond
     private static readonly DateTimeOffset Second = new(2031, 6, 11, 6, 40, 0, TimeSpan.FromHours(2));
 
     private static readonly IReadOnlyList<RawFile> Workshop =
-        [.. Repo.Files(Repo.Path("tests", "Reading.Tests", "Trial")).Select(f => f.Path == "workshop.yaml" ? Text(f.Path, Signed(Encoding.UTF8.GetString(f.Bytes.Span))) : f)];
+        [.. Repo.Files(Repo.Trial).Select(f => f.Path == "workshop.yaml" ? Text(f.Path, Signed(Encoding.UTF8.GetString(f.Bytes.Span))) : f)];
 
     [Fact]
     public void Two_clones_that_know_nothing_of_each_other_give_them_two_marks() =>

@@ -54,7 +54,7 @@ public sealed class RecordsTests : IDisposable
 
     private void Workshop()
     {
-        foreach (var file in Repo.Files(Repo.Path("procedures")))
+        foreach (var file in Repo.Files(Repo.OneBrake))
         {
             Directory.CreateDirectory(Path.GetDirectoryName(Path.Combine(_folder, file.Path))!);
             File.WriteAllBytes(Path.Combine(_folder, file.Path), file.Bytes.ToArray());

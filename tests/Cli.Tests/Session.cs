@@ -90,7 +90,7 @@ internal sealed partial class Session : IDisposable
     private void CopyDemo(bool withRegister)
     {
         var folder = Path.Combine(_folder, "procedures");
-        Copy(Repo.Path("procedures"), folder);
+        Copy(Repo.OneBrake, folder);
         if (!withRegister)
             File.Delete(Path.Combine(folder, "register.yaml"));
     }

@@ -21,8 +21,8 @@ internal sealed record Case(string Name, string Class, string Sense, IReadOnlySe
     private static readonly ConcurrentDictionary<string, Case> Known = new(StringComparer.Ordinal);
 
     private static readonly string Folder = Repo.Path("tests", "Comparing.Tests", "Cases");
-    private static readonly Lazy<IReadOnlyList<RawFile>> DemoFiles = new(() => Repo.Files(Repo.Path("procedures")));
-    private static readonly Lazy<IReadOnlyList<RawFile>> TrialFiles = new(() => Repo.Files(Repo.Path("tests", "Reading.Tests", "Trial")));
+    private static readonly Lazy<IReadOnlyList<RawFile>> DemoFiles = new(() => Repo.Files(Repo.OneBrake));
+    private static readonly Lazy<IReadOnlyList<RawFile>> TrialFiles = new(() => Repo.Files(Repo.Trial));
 
     public static IEnumerable<string> Names => Directory.EnumerateFiles(Folder, "*.diff").Select(f => Path.GetFileNameWithoutExtension(f)!).Order(StringComparer.Ordinal);
 

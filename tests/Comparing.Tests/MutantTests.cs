@@ -7,7 +7,7 @@ namespace Witnessmark.Comparing.Tests;
 /// <summary>Whatever single thing somebody changes, the comparison is not silent, and does not make less of it than it is.</summary>
 public sealed class MutantTests(ITestOutputHelper output)
 {
-    private static readonly IReadOnlyList<RawFile> Files = Repo.Files(Repo.Path("procedures"));
+    private static readonly IReadOnlyList<RawFile> Files = Repo.Files(Repo.OneBrake);
     private static readonly Library Demo = Case.Read(Files);
 
     [Fact]

@@ -8,6 +8,12 @@ public static class Repo
 {
     public static string Root { get; } = FindRoot(ThisFile());
 
+    /// <summary>A small workshop that holds still while the showcase in <c>procedures</c> grows: one brake, one common part, its register and records.</summary>
+    public static string OneBrake { get; } = Path("tests", "Workshops", "one-brake");
+
+    /// <summary>A job with all of its parts as it was first tried, findings and all.</summary>
+    public static string Trial { get; } = Path("tests", "Workshops", "trial");
+
     public static string Path(params string[] parts) => System.IO.Path.Combine([Root, .. parts]);
 
     public static string Read(params string[] parts) => File.ReadAllText(Path(parts));

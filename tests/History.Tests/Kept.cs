@@ -41,7 +41,7 @@ internal sealed class Kept : IDisposable
     /// <summary>The demo's workshop as its first commit. Its register stays out: a test releases what it needs.</summary>
     public Kept WithDemo()
     {
-        foreach (var file in Repo.Files(Repo.Path("procedures")).Where(f => f.Path != "register.yaml"))
+        foreach (var file in Repo.Files(Repo.OneBrake).Where(f => f.Path != "register.yaml"))
             Write(file.Path, Encoding.UTF8.GetString(file.Bytes.Span));
         Commit("The workshop as it stands");
         return this;

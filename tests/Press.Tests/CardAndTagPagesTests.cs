@@ -26,7 +26,7 @@ public sealed class CardAndTagPagesTests(Room room)
     [InlineData(Paper.Letter)]
     public async Task Every_kind_of_tag_is_whole_on_its_leaf(Paper paper)
     {
-        var prints = new[] { Repo.Path("tests", "Rendering.Tests", "Cases", "strip-down"), Repo.Path("tests", "Reading.Tests", "Trial") }.SelectMany(w => With(Prints.Of(Repo.Files(w)), paper)).ToList();
+        var prints = new[] { Repo.Path("tests", "Rendering.Tests", "Cases", "strip-down"), Repo.Trial }.SelectMany(w => With(Prints.Of(Repo.Files(w)), paper)).ToList();
         Assert.Contains(prints, p => p is TagPrint);
         await room.Prove([.. prints.Select(p => p.Issued(paper))]);
     }

@@ -42,7 +42,7 @@ internal static class Generated
 
     public static IReadOnlyList<RawFile> Workshop(int procedures) =>
     [
-        .. Repo.Files(Repo.Path("procedures")),
+        .. Repo.Files(Repo.OneBrake),
         .. Enumerable.Range(0, procedures).Select(i => RawFile.Of($"generated/gp-{i:000}.md", Encoding.UTF8.GetBytes(Procedure(i, procedures)))),
     ];
 

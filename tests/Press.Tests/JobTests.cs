@@ -9,7 +9,7 @@ public sealed class JobTests(Room room)
     [Fact]
     public async Task A_job_and_the_procedures_that_it_performs_break_no_rule_on_paper()
     {
-        var prints = Prints.Of(Repo.Files(Repo.Path("tests", "Reading.Tests", "Trial")));
+        var prints = Prints.Of(Repo.Files(Repo.Trial));
         Assert.Contains(prints, p => p.Plan.Procedure.IsJob);
         await room.Prove(prints);
     }

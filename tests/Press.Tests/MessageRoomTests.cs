@@ -21,7 +21,7 @@ public sealed class MessageRoomTests(Room room)
     [InlineData(Paper.Letter)]
     public async Task Messages_that_the_rule_lets_pass_are_said_again_and_those_it_names_are_not(Paper paper)
     {
-        var bench = Pipeline.Check([.. Repo.Files(Repo.Path("procedures")), .. All.Select(a => RawFile.Of($"generated/{Id(a)}.md", Encoding.UTF8.GetBytes(Procedure(a))))]);
+        var bench = Pipeline.Check([.. Repo.Files(Repo.OneBrake), .. All.Select(a => RawFile.Of($"generated/{Id(a)}.md", Encoding.UTF8.GetBytes(Procedure(a))))]);
         var named = All.Where(a => bench.Findings.Any(f => f.Rule.Name == "message-too-tall" && f.At.Source.Path == $"generated/{Id(a)}.md")).ToHashSet();
         var prints = Prints.Of(bench).Where(p => p.Identity.Procedure.StartsWith("MR-", StringComparison.Ordinal)).ToDictionary(p => p.Identity.Procedure);
         var printed = await room.Press.Print([.. All.Select(a => prints[Id(a)].On(paper).Sheet)]);
@@ -40,7 +40,7 @@ public sealed class MessageRoomTests(Room room)
         var caller = Procedure((2, 6))[..^Steps().Length] + "1. **Do the common part.**\n    - perform: MR-16\n";
         var common = Procedure((1, 6)).Replace("machine: okr-34\n", "common-part: yes\n", StringComparison.Ordinal).Replace("piston 1", "spring", StringComparison.Ordinal)
             .Replace("    - measure: cavity-depth\n    - tool: depth-gauge-100\n    - stop-if: cavity-depth = out-of-true\n", "    - Look.\n    - Feel.\n    - Listen.\n    - Wipe.\n", StringComparison.Ordinal);
-        var bench = Pipeline.Check([.. Repo.Files(Repo.Path("procedures")), RawFile.Of("generated/MR-26.md", Encoding.UTF8.GetBytes(caller)), RawFile.Of("generated/MR-16.md", Encoding.UTF8.GetBytes(common))]);
+        var bench = Pipeline.Check([.. Repo.Files(Repo.OneBrake), RawFile.Of("generated/MR-26.md", Encoding.UTF8.GetBytes(caller)), RawFile.Of("generated/MR-16.md", Encoding.UTF8.GetBytes(common))]);
         var print = Prints.Of(bench).Single(p => p.Identity.Procedure == "MR-26");
 
         var finding = Assert.Single(bench.Findings, f => f.Rule.Name == "message-too-tall");

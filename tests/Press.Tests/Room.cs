@@ -38,7 +38,7 @@ public sealed class RoomCollection : ICollectionFixture<Room>;
 /// <summary>Specimens of a workshop, planned as the program plans them.</summary>
 internal static class Prints
 {
-    public static ImmutableArray<SheetPrint> Demo { get; } = Of(Repo.Files(Repo.Path("procedures")));
+    public static ImmutableArray<SheetPrint> Demo { get; } = Of(Repo.Files(Repo.OneBrake));
 
     public static SheetPrint Wb40 => Demo.First(p => p.Identity.Procedure == "WB-40");
 

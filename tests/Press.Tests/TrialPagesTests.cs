@@ -11,7 +11,7 @@ namespace Witnessmark.Press.Tests;
 [Collection("press")]
 public sealed class TrialPagesTests(Room room)
 {
-    private static readonly ImmutableArray<OutputFile> Kit = Pipeline.TrialKit(Pipeline.Check(Repo.Files(Repo.Path("procedures"))), new TrialOrder("WB-40")).Files;
+    private static readonly ImmutableArray<OutputFile> Kit = Pipeline.TrialKit(Pipeline.Check(Repo.Files(Repo.OneBrake)), new TrialOrder("WB-40")).Files;
 
     [Theory]
     [InlineData(Paper.A4)]

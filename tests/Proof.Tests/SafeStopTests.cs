@@ -10,8 +10,8 @@ namespace Witnessmark.Proof.Tests;
 /// <summary>After which steps people may leave the machine.</summary>
 public sealed class SafeStopTests
 {
-    private static readonly Library Demo = Read("procedures");
-    private static readonly Library Trial = Read("tests", "Reading.Tests", "Trial");
+    private static readonly Library Demo = Read("tests", "Workshops", "one-brake");
+    private static readonly Library Trial = Read("tests", "Workshops", "trial");
 
     [Fact]
     public void The_demo_can_be_left_as_approved() => Approved.Check("Proof.Tests/wb-40.approved.txt", Told(Demo, "WB-40"));

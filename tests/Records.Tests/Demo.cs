@@ -14,7 +14,7 @@ namespace Witnessmark.Records.Tests;
 /// <summary>The demo workshop, as it is and with one thing changed.</summary>
 internal static class Demo
 {
-    private static readonly IReadOnlyList<RawFile> Files = Repo.Files(Repo.Path("procedures"));
+    private static readonly IReadOnlyList<RawFile> Files = Repo.Files(Repo.OneBrake);
 
     public static readonly Library Registered = WorkshopReader.Read(Files, new FindingList());
 

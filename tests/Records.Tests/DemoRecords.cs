@@ -25,7 +25,7 @@ public sealed partial class DemoRecords
     [MemberData(nameof(All))]
     public void A_record_of_the_demo_holds_against_it(string name, ReceptionState state)
     {
-        var path = Repo.Path("procedures", "records", name);
+        var path = Repo.Path("tests", "Workshops", "one-brake", "records", name);
         var typed = File.ReadAllText(path);
         var today = Stamped(typed);
         if (Environment.GetEnvironmentVariable("WITNESSMARK_APPROVE") == "1")
@@ -41,7 +41,7 @@ public sealed partial class DemoRecords
 
     [Fact]
     public void Every_record_of_the_demo_is_held() =>
-        Assert.Equal(All.Select(r => $"records/{r.Data.Item1}"), Repo.Records(Repo.Path("procedures")).Select(r => r.Path));
+        Assert.Equal(All.Select(r => $"records/{r.Data.Item1}"), Repo.Records(Repo.OneBrake).Select(r => r.Path));
 
     private static string Stamped(string typed)
     {

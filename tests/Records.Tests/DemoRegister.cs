@@ -17,7 +17,7 @@ public sealed class DemoRegister
     [Fact]
     public void It_has_the_demo_as_it_stands_and_the_copies_of_its_records()
     {
-        var path = Repo.Path("procedures", "register.yaml");
+        var path = Repo.Path("tests", "Workshops", "one-brake", "register.yaml");
         var today = Today();
         if (Environment.GetEnvironmentVariable("WITNESSMARK_APPROVE") == "1")
             File.WriteAllText(path, today);
@@ -39,7 +39,7 @@ public sealed class DemoRegister
             text = RegisterText.Add(
                 text, "released", ("procedure", id), ("version", procedure.Version!.Value.Value), ("hash", ProcedureHash.Of(Demo.Library, procedure).Hex), ("date", date), ("by", "RK"), ("approvals", new[] { "RK" }));
         }
-        foreach (var file in Repo.Records(Repo.Path("procedures")))
+        foreach (var file in Repo.Records(Repo.OneBrake))
         {
             var head = SignOffReader.Read(file, new FindingList())!;
             var copy = CopyOf(head);

@@ -12,7 +12,7 @@ namespace Witnessmark.Records.Tests;
 /// <summary>The large trial workshop: nine procedures in parts and a job that performs them, 239 steps.</summary>
 public sealed class TrialWorkshop
 {
-    private static readonly Library Library = WorkshopReader.Read(Repo.Files(Repo.Path("tests", "Reading.Tests", "Trial")), new FindingList());
+    private static readonly Library Library = WorkshopReader.Read(Repo.Files(Repo.Trial), new FindingList());
 
     public static TheoryData<string, string?> Parts
     {

@@ -7,7 +7,7 @@ namespace Witnessmark.Rendering.Tests;
 public sealed class SitePagesTests
 {
     private static readonly Lazy<Dictionary<string, string>> Built = new(() => Pipeline
-        .Build(Pipeline.Check(Repo.Files(Repo.Path("procedures"))), "0.0.0", Repo.Records(Repo.Path("procedures")))
+        .Build(Pipeline.Check(Repo.Files(Repo.OneBrake)), "0.0.0", Repo.Records(Repo.OneBrake))
         .ToDictionary(f => f.Path, f => Encoding.UTF8.GetString(f.Bytes.Span)));
 
     public static TheoryData<string> Read => ["index.html", "procedures/wb-40.html", "procedures/wb-60.html", "machines/okr-34.html"];
@@ -51,7 +51,7 @@ public sealed class SitePagesTests
     [Fact]
     public void Building_twice_gives_the_same_bytes()
     {
-        var again = Pipeline.Build(Pipeline.Check(Repo.Files(Repo.Path("procedures"))), "0.0.0", Repo.Records(Repo.Path("procedures")));
+        var again = Pipeline.Build(Pipeline.Check(Repo.Files(Repo.OneBrake)), "0.0.0", Repo.Records(Repo.OneBrake));
         Assert.Equal(Built.Value.Count, again.Length);
         Assert.All(again, f => Assert.Equal(Built.Value[f.Path], Encoding.UTF8.GetString(f.Bytes.Span)));
     }

@@ -11,7 +11,7 @@ public sealed class VersionPageTests
 {
     private const string Markup = "<script>alert(1)</script>\"'><img src=x onerror=alert(1)>";
 
-    private static readonly IReadOnlyList<RawFile> Demo = [.. Repo.Files(Repo.Path("procedures")).Where(f => !Register.IsOne(f.Path) && !f.Path.EndsWith(".es.md", StringComparison.Ordinal))];
+    private static readonly IReadOnlyList<RawFile> Demo = [.. Repo.Files(Repo.OneBrake).Where(f => !Register.IsOne(f.Path) && !f.Path.EndsWith(".es.md", StringComparison.Ordinal))];
 
     private static readonly Dictionary<string, IReadOnlyList<RawFile>> Texts = new(StringComparer.Ordinal)
     {
@@ -98,8 +98,8 @@ public sealed class VersionPageTests
     [Fact]
     public void Sign_offs_of_an_earlier_version_still_show_wear_where_its_text_is_kept()
     {
-        var records = Repo.Records(Repo.Path("procedures"));
-        var register = Repo.Read("procedures", "register.yaml").Replace("\nreleased:\n", $"\nreleased:\n{Line("2.2.0", "2033-09-01")}", StringComparison.Ordinal);
+        var records = Repo.Records(Repo.OneBrake);
+        var register = Repo.Read("tests", "Workshops", "one-brake", "register.yaml").Replace("\nreleased:\n", $"\nreleased:\n{Line("2.2.0", "2033-09-01")}", StringComparison.Ordinal);
         const string trend = "<th scope=\"row\">16670 h</th>";
         Assert.Contains(trend, Built(register, "2.2.0", Kept, records)["machines/okr-34.html"], StringComparison.Ordinal);
         var without = Built(register, "2.2.0", _ => new KeptFiles(null, "No git here."), records)["machines/okr-34.html"];
@@ -114,8 +114,8 @@ public sealed class VersionPageTests
     [Fact]
     public void A_record_is_not_held_against_files_that_do_not_give_the_registered_hash()
     {
-        var record = Repo.Records(Repo.Path("procedures"))[0];
-        var register = Repo.Read("procedures", "register.yaml").Replace("\nreleased:\n", $"\nreleased:\n{Line("2.2.0", "2033-09-01")}", StringComparison.Ordinal);
+        var record = Repo.Records(Repo.OneBrake)[0];
+        var register = Repo.Read("tests", "Workshops", "one-brake", "register.yaml").Replace("\nreleased:\n", $"\nreleased:\n{Line("2.2.0", "2033-09-01")}", StringComparison.Ordinal);
         RawFile[] files = [.. Texts["2.2.0"], RawFile.Of("register.yaml", Encoding.UTF8.GetBytes(register))];
         var other = new KeptVersions(Stored(files), _ => new KeptFiles(Stored(Changed("no force.", "full force.")), ""));
         var finding = Assert.Single(Pipeline.Receive(Pipeline.Check(files), record, other).Findings);

@@ -11,8 +11,8 @@ namespace Witnessmark.Reading.Tests.Data;
 /// <summary>What a sheet says is what the model holds: looked up by eye in the demo and the trial workshop.</summary>
 public sealed class BindingTests
 {
-    private static readonly Library Demo = WorkshopReader.Read(Repo.Files(Repo.Path("procedures")), new FindingList());
-    private static readonly Library Trial = WorkshopReader.Read(Repo.Files(Repo.Path("tests", "Reading.Tests", "Trial")), new FindingList());
+    private static readonly Library Demo = WorkshopReader.Read(Repo.Files(Repo.OneBrake), new FindingList());
+    private static readonly Library Trial = WorkshopReader.Read(Repo.Files(Repo.Trial), new FindingList());
 
     private static Machine Hauler => Demo.Machines.Find("okr-34")!;
 

@@ -14,7 +14,7 @@ public sealed class HostileFileTests
 {
     private static readonly RawFile[] Good =
     [
-        .. Repo.Files(Repo.Path("procedures")).Concat(Repo.Files(Repo.Path("tests", "Reading.Tests", "Trial"))).Concat(Repo.Files(Repo.Path("tests", "Reading.Tests", "Cases", "Data")))
+        .. Repo.Files(Repo.OneBrake).Concat(Repo.Files(Repo.Trial)).Concat(Repo.Files(Repo.Path("tests", "Reading.Tests", "Cases", "Data")))
             .Where(f => f.Path.EndsWith(".yaml", StringComparison.Ordinal)),
     ];
 
@@ -51,7 +51,7 @@ public sealed class HostileFileTests
     [InlineData("%")]
     public void A_sign_before_any_line_of_the_demo_leaves_it_read_or_found_never_gone(string sign)
     {
-        foreach (var file in Repo.Files(Repo.Path("procedures")).Where(f => f.Path.EndsWith(".yaml", StringComparison.Ordinal)))
+        foreach (var file in Repo.Files(Repo.OneBrake).Where(f => f.Path.EndsWith(".yaml", StringComparison.Ordinal)))
         {
             var lines = Encoding.UTF8.GetString(file.Bytes.Span).Split('\n');
             for (var i = 0; i < lines.Length; i++)

@@ -10,7 +10,7 @@ public sealed class WholeWorkshopTests
     [Fact]
     public void The_demo_workshop_reads_without_finding()
     {
-        var library = Read("procedures");
+        var library = Read("tests", "Workshops", "one-brake");
         Assert.Equal("Cressel Ridge field crew", library.Workshop.Title?.Value);
         Assert.NotNull(library.Procedure("WB-40"));
         Assert.NotNull(library.Machines.Find("okr-34"));
@@ -24,7 +24,7 @@ public sealed class WholeWorkshopTests
     [Fact]
     public void The_trial_workshop_reads_without_finding()
     {
-        var library = Read("tests", "Reading.Tests", "Trial");
+        var library = Read("tests", "Workshops", "trial");
         Assert.Equal(10, library.Procedures.Count);
         var machine = library.Machines.Find("okr-34")!;
         Assert.Equal(60, machine.Interlocks.Count);

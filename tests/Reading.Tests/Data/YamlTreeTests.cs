@@ -52,7 +52,7 @@ public sealed class YamlTreeTests
     public void The_span_of_every_value_reads_again_as_that_value()
     {
         var seen = 0;
-        var files = Repo.Files(Repo.Path("procedures")).Concat(Repo.Files(Repo.Path("tests", "Reading.Tests", "Trial")));
+        var files = Repo.Files(Repo.OneBrake).Concat(Repo.Files(Repo.Trial));
         foreach (var file in files.Where(f => f.Path.EndsWith(".yaml", StringComparison.Ordinal)))
         {
             var source = new SourceText(file.Path, Encoding.UTF8.GetString(file.Bytes.Span));

@@ -28,7 +28,7 @@ public sealed class FaultPageTests
     private static FindingList Check(CodeBlock patch)
     {
         var path = patch.Info.Split(' ')[1][Demo.Length..];
-        var files = Repo.Files(Repo.Path("procedures")).Select(f => f.Path == path ? RawFile.Of(path, Patched(f, patch.Text)) : f).ToList();
+        var files = Repo.Files(Repo.OneBrake).Select(f => f.Path == path ? RawFile.Of(path, Patched(f, patch.Text)) : f).ToList();
         var findings = new FindingList();
         ReferenceCheck.Check(WorkshopReader.Read(files, findings), findings);
         return findings;

@@ -32,7 +32,7 @@ public sealed class HostileTextTests
     [Fact]
     public void A_demo_procedure_with_any_slip_is_read_or_refused_with_words()
     {
-        var files = ProcedureFiles.In("procedures").Concat(ProcedureFiles.In("tests", "Reading.Tests", "Trial")).Select(ProcedureFiles.Source).ToArray();
+        var files = ProcedureFiles.In("tests", "Workshops", "one-brake").Concat(ProcedureFiles.In("tests", "Workshops", "trial")).Select(ProcedureFiles.Source).ToArray();
         Gen.Select(Gen.Int[0, files.Length - 1].Select(i => files[i]), Gen.Double[0, 1], Gen.Int[0, 40], Bit)
             .Sample((file, where, cut, bit) => Survives(Slip(file.Content, where, cut, bit)), iter: 2000);
     }

@@ -35,7 +35,7 @@ public sealed class PerformCircleTests
     private static ImmutableArray<Finding> Findings(params RawFile[] common)
     {
         var findings = new FindingList();
-        var workshop = Repo.Files(Repo.Path("procedures")).Where(f => f.Path == "workshop.yaml");
+        var workshop = Repo.Files(Repo.OneBrake).Where(f => f.Path == "workshop.yaml");
         ReferenceCheck.Check(WorkshopReader.Read([.. workshop, .. common], findings), findings);
         return findings.InReadingOrder();
     }

@@ -10,7 +10,7 @@ namespace Witnessmark.Reading.Tests.Steps;
 /// <summary>A whole workshop of nine procedures and a job, written in the language before there was a reader.</summary>
 public sealed partial class TrialTests
 {
-    public static TheoryData<string> Files => [.. ProcedureFiles.In("tests", "Reading.Tests", "Trial"), .. ProcedureFiles.In("procedures")];
+    public static TheoryData<string> Files => [.. ProcedureFiles.In("tests", "Workshops", "trial"), .. ProcedureFiles.In("tests", "Workshops", "one-brake")];
 
     [Theory]
     [MemberData(nameof(Files))]
@@ -23,7 +23,7 @@ public sealed partial class TrialTests
 
     [Fact]
     public void The_trial_has_238_steps() =>
-        Assert.Equal(238, ProcedureFiles.In("tests", "Reading.Tests", "Trial").Select(Read).Sum(p => p.Steps.Count()));
+        Assert.Equal(238, ProcedureFiles.In("tests", "Workshops", "trial").Select(Read).Sum(p => p.Steps.Count()));
 
     [Theory]
     [MemberData(nameof(Files))]
@@ -51,7 +51,7 @@ public sealed partial class TrialTests
     [Fact]
     public void The_steps_of_a_part_the_heading_above_them_and_their_messages_are_where_they_belong()
     {
-        var procedure = Read("tests/Reading.Tests/Trial/wheel-end/wb-05.md");
+        var procedure = Read("tests/Workshops/trial/wheel-end/wb-05.md");
         Assert.Equal(["lock", "zero", "start"], procedure.Parts.Select(p => p.Name!.Value.Value));
         Assert.Equal([3, 2, 3], procedure.Parts.Select(p => p.Steps.Count()));
         var empty = procedure.Part("zero")!.Steps.First();

@@ -12,8 +12,8 @@ public sealed class WorkshopNamesTests
         [.. TableRows("tests", "Reading.Tests", "Cases", "Names", "slips.md").Select(r => (r[0], r[1], r[2], r[3], r[4]))];
 
     [Theory]
-    [InlineData("procedures")]
-    [InlineData("tests/Reading.Tests/Trial")]
+    [InlineData("tests/Workshops/one-brake")]
+    [InlineData("tests/Workshops/trial")]
     public void Every_name_of_the_workshop_is_declared_and_every_value_can_be_had(string folder)
     {
         var library = WorkshopReader.Read(Repo.Files(Repo.Path(folder.Split('/'))), new FindingList());
@@ -27,7 +27,7 @@ public sealed class WorkshopNamesTests
     [MemberData(nameof(Slips))]
     public void A_slip_is_found_at_its_word_and_says_what_was_meant(string path, string written, string slip, string rule, string says)
     {
-        var files = Repo.Files(Repo.Path("procedures")).Select(f => f.Path == path ? Slipped(f, written, slip) : f).ToList();
+        var files = Repo.Files(Repo.OneBrake).Select(f => f.Path == path ? Slipped(f, written, slip) : f).ToList();
         var findings = new FindingList();
         ReferenceCheck.Check(WorkshopReader.Read(files, findings), findings);
         var finding = Assert.Single(findings.InReadingOrder());

@@ -19,7 +19,7 @@ internal sealed class LawWorkshop
         Hashes = HashesOf(Library);
     }
 
-    public static ImmutableArray<LawWorkshop> All { get; } = [Of("demo", "procedures"), Of("trial", "tests/Reading.Tests/Trial"), Accented()];
+    public static ImmutableArray<LawWorkshop> All { get; } = [Of("demo", "tests/Workshops/one-brake"), Of("trial", "tests/Workshops/trial"), Accented()];
 
     public string Name { get; }
 
@@ -50,7 +50,7 @@ internal sealed class LawWorkshop
     /// <summary>The demo with accents in names and words, so that a letter can be written in two codes.</summary>
     private static LawWorkshop Accented()
     {
-        var accented = new LawWorkshop("demo with accents", Of("demo", "procedures").Texts.ToImmutableSortedDictionary(
+        var accented = new LawWorkshop("demo with accents", Of("demo", "tests/Workshops/one-brake").Texts.ToImmutableSortedDictionary(
             t => t.Key, t => t.Value.Replace("ring", "r\u00EDng", StringComparison.Ordinal).Replace("piston", "pist\u00F6n", StringComparison.Ordinal), StringComparer.Ordinal));
         return Read(accented.Texts).Fault is { } fault ? throw new InvalidOperationException($"{fault.Found} {fault.At.Source.Path}") : accented;
     }

@@ -25,7 +25,7 @@ internal static class Demo
 
     public static Library Read(params (string Path, string From, string To)[] changes)
     {
-        var files = Repo.Files(Repo.Path("procedures")).Select(f => Changed(f, changes)).ToList();
+        var files = Repo.Files(Repo.OneBrake).Select(f => Changed(f, changes)).ToList();
         return WorkshopReader.Read(files, new FindingList());
     }
 

@@ -23,7 +23,7 @@ public sealed partial class MaskedWorkshopTests
 {
     private const string Mask = "ŵŵŵ";
 
-    private static readonly Library Trial = Masked(WorkshopReader.Read(Repo.Files(Repo.Path("tests", "Reading.Tests", "Trial")), new FindingList()));
+    private static readonly Library Trial = Masked(WorkshopReader.Read(Repo.Files(Repo.Trial), new FindingList()));
 
     private static readonly HashSet<string> Ours = [.. Spanish().SelectMany(Words), .. UnitTable.All.SelectMany(u => Words(u.Symbol)), "chromium"];
 

@@ -92,7 +92,7 @@ public sealed partial class TranslatedSheetTests
     [InlineData("workshop.es.yaml", "¿manos fuera?", "¿manos dentro?")]
     public void Another_warning_or_call_is_not_printed_until_it_was_compared_again(string path, string from, string to)
     {
-        var files = Repo.Files(Repo.Path("procedures")).Select(f => Changed(f, [(path, from, to)])).ToList();
+        var files = Repo.Files(Repo.OneBrake).Select(f => Changed(f, [(path, from, to)])).ToList();
         var stale = Assert.Single(Pipeline.Check(files).Findings);
         Assert.Equal("comparison-stale", stale.Rule.Name);
         Assert.DoesNotContain(Spanish, Built((path, from, to)).Keys);
@@ -143,7 +143,7 @@ public sealed partial class TranslatedSheetTests
 
     private static ImmutableDictionary<string, string> Built(params (string Path, string From, string To)[] changes)
     {
-        var files = Repo.Files(Repo.Path("procedures")).Select(f => Changed(f, changes)).ToList();
+        var files = Repo.Files(Repo.OneBrake).Select(f => Changed(f, changes)).ToList();
         return Pipeline.Build(Pipeline.Check(files), "0.0.0").ToImmutableDictionary(f => f.Path, f => Encoding.UTF8.GetString(f.Bytes.Span));
     }
 

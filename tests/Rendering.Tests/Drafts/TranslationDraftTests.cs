@@ -9,8 +9,8 @@ namespace Witnessmark.Rendering.Tests.Drafts;
 
 public sealed partial class TranslationDraftTests
 {
-    private static readonly IReadOnlyList<RawFile> Demo = Repo.Files(Repo.Path("procedures"));
-    private static readonly IReadOnlyList<RawFile> Workshop = Repo.Files(Repo.Path("tests", "Reading.Tests", "Trial"));
+    private static readonly IReadOnlyList<RawFile> Demo = Repo.Files(Repo.OneBrake);
+    private static readonly IReadOnlyList<RawFile> Workshop = Repo.Files(Repo.Trial);
 
     /// <summary>What a translation that nobody has begun to write over may have.</summary>
     private static readonly string[] Expected = ["translation-untouched", "translation-word-missing", "translation-performed-missing", "comparison-missing"];

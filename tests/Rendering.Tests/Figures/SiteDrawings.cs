@@ -20,7 +20,7 @@ internal static class SiteDrawings
 
     /// <summary>Every line of a file that begins so, taken out.</summary>
     public static IEnumerable<(string Path, string From, string To)> Lines(string path, string begins) =>
-        Repo.Read(["procedures", .. path.Split('/')]).Split('\n').Where(l => l.StartsWith(begins, StringComparison.Ordinal)).Distinct().Select(l => (path, l + "\n", ""));
+        Repo.Read(["tests", "Workshops", "one-brake", .. path.Split('/')]).Split('\n').Where(l => l.StartsWith(begins, StringComparison.Ordinal)).Distinct().Select(l => (path, l + "\n", ""));
 
     /// <summary>The drawings of a page, by the name that each carries.</summary>
     public static Dictionary<string, Sketch> Of(string page) =>

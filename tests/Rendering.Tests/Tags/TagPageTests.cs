@@ -51,7 +51,7 @@ public sealed partial class TagPageTests
     [Fact]
     public void One_at_each_place_uses_up_all_tags_of_the_kind()
     {
-        var trial = WorkshopReader.Read(Repo.Files(Repo.Path("tests", "Reading.Tests", "Trial")), new FindingList());
+        var trial = WorkshopReader.Read(Repo.Files(Repo.Trial), new FindingList());
         var isolation = trial.Procedure("WB-10")!;
         var stays = isolation.Parts.SelectMany(p => Stays(SheetPlanner.Plan(trial.ScopeOf(isolation), p.Name?.Value))).ToList();
         Assert.All(Enumerable.Range(1, 6), n => Assert.Contains(stays, s => s.StartsWith($"C{n} from ", StringComparison.Ordinal) && !s.EndsWith("the end", StringComparison.Ordinal)));

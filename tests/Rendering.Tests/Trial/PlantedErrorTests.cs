@@ -127,10 +127,10 @@ public sealed partial class PlantedErrorTests
         }
     }
 
-    private static Bench Bench { get; } = Pipeline.Check(Repo.Files(Repo.Path("procedures")));
+    private static Bench Bench { get; } = Pipeline.Check(Repo.Files(Repo.OneBrake));
 
     /// <summary>Nine procedures in parts and a job.</summary>
-    private static Library Workshop { get; } = Pipeline.Check(Repo.Files(Repo.Path("tests", "Reading.Tests", "Trial"))).Library;
+    private static Library Workshop { get; } = Pipeline.Check(Repo.Files(Repo.Trial)).Library;
 
     /// <summary>The demo's sheet as it is tried in one of its languages.</summary>
     private static SheetContext Context(string language)

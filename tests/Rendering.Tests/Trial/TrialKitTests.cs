@@ -57,7 +57,7 @@ public sealed partial class TrialKitTests
     [Fact]
     public void A_procedure_in_parts_is_tried_in_all_of_them_or_in_one()
     {
-        var bench = Pipeline.Check(Repo.Files(Repo.Path("tests", "Reading.Tests", "Trial")));
+        var bench = Pipeline.Check(Repo.Files(Repo.Trial));
         string[] strip = ["form--strip", "key--strip", "sheet--strip-a4", "sheet--strip-letter"], assemble = ["form--assemble", "key--assemble", "sheet--assemble-a4", "sheet--assemble-letter"];
         Assert.Equal(strip.Append("index").Order(StringComparer.Ordinal), Names(new TrialOrder("WB-40", "strip")));
         Assert.Equal(strip.Concat(assemble).Append("index").Order(StringComparer.Ordinal), Names(new TrialOrder("WB-40")));
@@ -79,7 +79,7 @@ public sealed partial class TrialKitTests
         }
     }
 
-    private static Bench Bench { get; } = Pipeline.Check(Repo.Files(Repo.Path("procedures")));
+    private static Bench Bench { get; } = Pipeline.Check(Repo.Files(Repo.OneBrake));
 
     private static Dictionary<string, string> Kit(Bench bench, TrialOrder order) =>
         Pipeline.TrialKit(bench, order).Files.ToDictionary(f => f.Path, f => Encoding.UTF8.GetString(f.Bytes.Span));

@@ -70,13 +70,13 @@ public sealed partial class WearPageTests
 
     private static string Built(params RawFile[] records)
     {
-        var files = Pipeline.Build(Pipeline.Check(Repo.Files(Repo.Path("procedures"))), "0.0.0", records);
+        var files = Pipeline.Build(Pipeline.Check(Repo.Files(Repo.OneBrake)), "0.0.0", records);
         return Encoding.UTF8.GetString(files.Single(f => f.Path == "machines/okr-34.html").Bytes.Span);
     }
 
     private static RawFile Record(string name, string? path = null, params (string From, string To)[] changes)
     {
-        var text = Repo.Read("procedures", "records", name);
+        var text = Repo.Read("tests", "Workshops", "one-brake", "records", name);
         foreach (var (from, to) in changes)
         {
             Assert.Contains(from, text);

@@ -14,7 +14,7 @@ namespace Witnessmark.Rules.Tests.Workshops;
 /// <summary>The demo workshop in memory: its files as text by path, changed by examples and cases, then read and checked.</summary>
 internal sealed class DemoWorkshop
 {
-    private static readonly ImmutableSortedDictionary<string, string> AsItStands = Repo.Files(Repo.Path("procedures"))
+    private static readonly ImmutableSortedDictionary<string, string> AsItStands = Repo.Files(Repo.OneBrake)
         .ToImmutableSortedDictionary(f => f.Path, f => Encoding.UTF8.GetString(f.Bytes.Span), StringComparer.Ordinal);
 
     private DemoWorkshop(ImmutableSortedDictionary<string, string> files) => Files = files;

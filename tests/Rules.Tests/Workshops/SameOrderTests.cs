@@ -14,7 +14,7 @@ public sealed class SameOrderTests
     private const int Copies = 30;
 
     /// <summary>The demo, and copies of one of its procedures from each of which other lines have been lost.</summary>
-    private static readonly List<RawFile> Damaged = [.. Repo.Files(Repo.Path("procedures")), .. Enumerable.Range(0, Copies).Select(Copy)];
+    private static readonly List<RawFile> Damaged = [.. Repo.Files(Repo.OneBrake), .. Enumerable.Range(0, Copies).Select(Copy)];
 
     [Fact]
     public void A_workshop_with_many_findings_says_them_in_the_same_order_every_time()
@@ -47,7 +47,7 @@ public sealed class SameOrderTests
 
     private static RawFile Copy(int number)
     {
-        var model = Encoding.UTF8.GetString(Repo.Files(Repo.Path("procedures")).Single(f => f.Path == "wheel-end/wb-40.md").Bytes.Span);
+        var model = Encoding.UTF8.GetString(Repo.Files(Repo.OneBrake).Single(f => f.Path == "wheel-end/wb-40.md").Bytes.Span);
         var text = model.Replace("procedure: WB-40", $"procedure: DX-{number:00}", StringComparison.Ordinal);
         var front = text.IndexOf("\n---", StringComparison.Ordinal);
         // every tenth line of the text below the front matter is lost, each time another one
