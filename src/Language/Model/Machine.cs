@@ -61,7 +61,7 @@ public sealed record StateItem(Located<string> Id, DataNode Node) : IItem
     public ImmutableArray<Located<Condition>> LostWhen { get; init; } = [];
 
     /// <summary>Happenings that end it: <c>change of people</c>, <c>stop above 15 min</c>, <c>brake-line becomes open</c>.</summary>
-    public ImmutableArray<Located<string>> LostAfter { get; init; } = [];
+    public ImmutableArray<Happening> LostAfter { get; init; } = [];
 }
 
 public sealed record NamedCondition(Located<string> Id, DataNode Node, ImmutableArray<Located<Condition>> All) : IItem;
@@ -74,13 +74,22 @@ public sealed record Interlock(Located<string> Id, DataNode Node) : IItem
     /// <summary>What <see cref="Never"/> says; null when it cannot be read.</summary>
     public Condition? NeverWhen { get; init; }
     public Located<string>? Before { get; init; }
+
+    /// <summary>What <see cref="Before"/> waits for: each by itself.</summary>
+    public ImmutableArray<Happening> BeforeAny { get; init; } = [];
     public Located<string>? When { get; init; }
+    public Condition? OnlyWhen { get; init; }
     public Located<string>? Requires { get; init; }
+    public Condition? Needed { get; init; }
     public Located<string>? Every { get; init; }
+    public StepsMeant? EveryStep { get; init; }
     public Located<string>? Has { get; init; }
+    public ImmutableArray<Had> HasAll { get; init; } = [];
     public Located<string>? After { get; init; }
+    public ImmutableArray<Happening> AfterAny { get; init; } = [];
     public Located<string>? Owes { get; init; }
     public Located<string>? ProveAgain { get; init; }
+    public ImmutableArray<Located<string>> ProvedAgain { get; init; } = [];
     public Located<string>? Because { get; init; }
     public Located<string>? Basis { get; init; }
 }

@@ -87,6 +87,6 @@ public sealed record TestItem(Located<string> Id, DataNode Node) : IItem
 
     /// <summary>States that undo a passed test, and happenings that do.</summary>
     public ImmutableArray<Located<Condition>> LostWhen { get; init; } = [];
-    public ImmutableArray<Located<string>> LostAfter { get; init; } = [];
+    public ImmutableArray<Happening> LostAfter { get; init; } = [];
     public Located<string>? Basis { get; init; }
 }

@@ -22,6 +22,8 @@ internal static class SheetCheck
         var interlocks = new InterlockCheck(names, conditions);
         foreach (var interlock in machine.Interlocks)
             interlocks.Check(interlock);
+        foreach (var happening in machine.States.SelectMany(s => s.LostAfter).Concat(machine.Tests.SelectMany(t => t.LostAfter)))
+            interlocks.Check(happening);
         foreach (var group in machine.Fasteners)
             Optional(group.AtEach, NameKind.PlaceKind, "at", names);
         foreach (var opening in machine.Openings)

@@ -1,6 +1,7 @@
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
 using Witnessmark.Reading.Data;
+using Witnessmark.Reading.Facts;
 using Witnessmark.Reading.Faults;
 
 namespace Witnessmark.Reading.Sheets;
@@ -8,6 +9,8 @@ namespace Witnessmark.Reading.Sheets;
 /// <summary>Rules of the machine, and its openings.</summary>
 internal static class InterlockReader
 {
+    private const string WhenExample = "plates = reuse";
+    private const string RequiresExample = "brake-stack = verified";
     private const string NeverExample = "engine = running, any device that blocks engine-start = placed";
 
     public static Items<Interlock> Interlocks(Fields sheet) =>
@@ -26,26 +29,36 @@ internal static class InterlockReader
         {
             Never = rule.Text("never", NeverExample),
             NeverWhen = rule.Condition("never", NeverExample)?.Value,
-            Before = rule.Text("before", "backing-ring becomes fitted"),
-            When = Readable(rule, "when", "plates = reuse"),
-            Requires = Readable(rule, "requires", "brake-stack = verified"),
-            Every = rule.Text("every", "step where engine becomes running"),
-            Has = rule.Text("has", "call, answer"),
-            After = rule.Text("after", "wheel-nuts becomes torqued"),
+            When = rule.Text("when", WhenExample),
+            OnlyWhen = rule.Condition("when", WhenExample)?.Value,
+            Requires = rule.Text("requires", RequiresExample),
+            Needed = rule.Condition("requires", RequiresExample)?.Value,
             Owes = rule.Text("owes", "wheel-nut re-torque after 2 h, 10 h"),
-            ProveAgain = rule.Text("prove-again", "accumulators"),
             Because = rule.Text("because", "a hung load can drop or swing"),
             Basis = rule.Text("basis"),
         };
+        interlock = Waiting(interlock, rule);
         CheckForm(interlock, rule);
         return interlock;
     }
 
-    /// <summary>Kept as text, but a condition that cannot be read is found.</summary>
-    private static Located<string>? Readable(Fields rule, string key, string example)
+    private static Interlock Waiting(Interlock interlock, Fields rule)
     {
-        rule.Condition(key, example);
-        return rule.Text(key, example);
+        var (before, after) = (rule.Text("before", "backing-ring becomes fitted"), rule.Text("after", "wheel-nuts becomes torqued"));
+        var (every, has, again) = (rule.Text("every", "step where engine becomes running"), rule.Text("has", "call, answer"), rule.Text("prove-again", "accumulators"));
+        return interlock with
+        {
+            Before = before,
+            BeforeAny = HappeningReader.All(before, rule.Findings),
+            Every = every,
+            EveryStep = HappeningReader.Steps(every, rule.Findings),
+            Has = has,
+            HasAll = HappeningReader.Has(has, rule.Findings),
+            After = after,
+            AfterAny = HappeningReader.All(after, rule.Findings),
+            ProveAgain = again,
+            ProvedAgain = again?.AtCommas() ?? [],
+        };
     }
 
     private static void CheckForm(Interlock rule, Fields fields)

@@ -89,10 +89,26 @@ public sealed class BindingTests
         var accumulators = machine.States.Find("accumulators")!;
         Assert.Equal(["charged", "proved-zero"], accumulators.Values.Select(v => v.Value));
         Assert.Single(accumulators.LostWhen);
-        Assert.Equal(["stop above 15 min", "change of people"], accumulators.LostAfter.Select(a => a.Value));
+        Assert.Equal(["stop above 15 min", "change of people"], accumulators.LostAfter.Select(a => a.At.Text));
+        Assert.Equal(15m, Assert.IsType<Resting>(accumulators.LostAfter[0]).Longer.Value.Number);
         Assert.Equal(["wheel-end", "line"], machine.States.Find("cooling-line")!.AtEach.Select(a => a.Value));
         Assert.Equal(["stopped", "running"], machine.States.Find("engine")!.Values.Select(v => v.Value));
         Assert.Equal(5, machine.Conditions.Find("made-safe")!.All.Length);
+    }
+
+    [Fact]
+    public void An_interlock_knows_what_it_waits_for_and_what_it_asks()
+    {
+        var rules = Trial.Machines.Find("okr-34")!.Interlocks;
+        Assert.Equal(["brake-line open", "cooling-line open", "planet-cover removed"], rules.Find("S08")!.BeforeAny.OfType<Becoming>().Select(b => $"{b.Thing} {b.Value}"));
+        Assert.Equal("plates = reuse", rules.Find("S17b")!.OnlyWhen!.At.Text);
+        Assert.Equal(2, rules.Find("S01")!.Needed!.All.Length);
+        Assert.Equal([FactWord.Lift, FactWord.Land], Assert.IsType<StepsThat>(rules.Find("S05b")!.EveryStep).Verbs);
+        Assert.Equal(2, rules.Find("S05b")!.HasAll[^1].People);
+        Assert.Equal("shim-bag", rules.Find("S15a")!.HasAll[0].Thing!.Value.Value);
+        Assert.Equal("lock-pins", Assert.IsType<StepsThatChange>(rules.Find("S18b")!.EveryStep).Thing.Value);
+        Assert.Equal("leak-check", Assert.IsType<Testing>(Assert.Single(rules.Find("S30")!.BeforeAny)).Test.Value);
+        Assert.Equal(["accumulators", "support", "wheel-chocks"], rules.Find("S36")!.ProvedAgain.Select(p => p.Value));
     }
 
     [Fact]
