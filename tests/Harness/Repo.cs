@@ -11,6 +11,9 @@ public static class Repo
     /// <summary>A small workshop that holds still while the showcase in <c>procedures</c> grows: one brake, one common part, its register and records.</summary>
     public static string OneBrake { get; } = Path("tests", "Workshops", "one-brake");
 
+    /// <summary>The workshop that a mechanic is shown: one machine, all procedures of a job. It grows.</summary>
+    public static string Showcase { get; } = Path("procedures");
+
     /// <summary>A job with all of its parts as it was first tried, findings and all.</summary>
     public static string Trial { get; } = Path("tests", "Workshops", "trial");
 
