@@ -4,6 +4,7 @@ using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
 using Witnessmark.Reading;
+using Witnessmark.Reading.Records;
 using Witnessmark.Reading.References;
 using Witnessmark.Records.Hashing;
 using Witnessmark.Records.Receiving;
@@ -50,6 +51,10 @@ public static class Pipeline
         ];
     }
 
+    /// <summary>The page that leads to the sites of workshops that stand side by side, each in the folder of its name.</summary>
+    public static ImmutableArray<OutputFile> Doors(ImmutableArray<(string Folder, Bench Bench)> workshops, string programVersion) =>
+        DoorPage.Render([.. workshops.Select(w => (w.Folder, w.Bench.Library))], programVersion);
+
     /// <summary>Specimens for the press: of one procedure, or of every sheet of the workshop.</summary>
     public static SpecimensToPrint Specimens(Bench bench, PrintOrder order) => Printing.Specimens(bench, order);
 
@@ -67,6 +72,10 @@ public static class Pipeline
 
     /// <summary>Puts on record what became of a copy.</summary>
     public static RegisterChange EndCopy(Bench bench, string mark, CopyEnd end, string by, string? why, DateTimeOffset now) => Registering.End(bench, mark, end, by, why, now);
+
+    /// <summary>Whether a workshop has, or once released, the procedure that a sign-off names.</summary>
+    public static bool Knows(Library library, RawFile record) =>
+        SignOffReader.Read(record, new FindingList())?.Procedure is { } id && (library.Procedure(id.Value) is not null || !library.Register.History(id.Value).IsEmpty);
 
     /// <summary>Holds a sign-off against the version that was printed. A text that cannot be read is refused as it stands.</summary>
     public static ReceptionResult Receive(Bench bench, RawFile record) => Receive(bench, record, KeptVersions.None);

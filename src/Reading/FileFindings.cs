@@ -39,9 +39,13 @@ internal static class FileFindings
         new(
             DataFaults.WorkshopTwice,
             Beginning(second),
-            $"This is a second workshop file; {first.Source.Path} is one already.",
-            "Two sets of house limits: which of them holds would depend on the order of files.",
-            "Keep one, or make them two workshops in two folders.")
+            FolderOf(second) is { } folder
+                ? $"This file begins a workshop in the folder {folder}, inside the one that {first.Source.Path} begins."
+                : $"This is a second workshop file; {first.Source.Path} is one already.",
+            "Two sets of house limits, and nobody could tell which of them holds for a file.",
+            FolderOf(second) is { } inner
+                ? $"Workshops stand side by side, not one in the other: move {inner} out beside this one, or take its workshop file away."
+                : "Keep one, or make them two workshops in two folders side by side.")
         {
             Further = [new FurtherPlace(Beginning(first), "the first one")],
         };
@@ -64,6 +68,8 @@ internal static class FileFindings
         var source = new SourceText(WorkshopFile, "");
         return new Workshop(source, new DataMap([], source.At(0, 0)));
     }
+
+    private static string? FolderOf(Workshop workshop) => workshop.Source.Path.LastIndexOf('/') is var slash and >= 0 ? workshop.Source.Path[..slash] : null;
 
     private static Location Beginning(Workshop workshop) => workshop.Title?.At ?? workshop.Node.At;
 }

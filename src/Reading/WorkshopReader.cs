@@ -62,7 +62,8 @@ public static class WorkshopReader
 
     private static Library Join(ImmutableArray<object?> items, FindingList findings)
     {
-        var workshops = items.OfType<Workshop>().ToList();
+        // the file at the top before one in a folder of it, whatever their names
+        var workshops = items.OfType<Workshop>().OrderBy(w => w.Source.Path.Count(c => c == '/')).ToList();
         if (workshops.Count == 0)
             findings.Add(FileFindings.NoWorkshop());
         foreach (var second in workshops.Skip(1))

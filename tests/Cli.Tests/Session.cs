@@ -60,8 +60,8 @@ internal sealed partial class Session : IDisposable
 
     private void Direct(string direction)
     {
-        if (direction is "the demo workshop is in procedures" or "the demo workshop is in procedures, with its register")
-            CopyDemo(withRegister: direction.EndsWith("register", StringComparison.Ordinal));
+        if (DemoIn().Match(direction) is { Success: true } demo)
+            CopyDemo(demo.Groups[1].Value, withRegister: demo.Groups[2].Success);
         else if (direction == "no browser is installed")
             _browsers = new BrowserFinder(_ => null, _ => false, Environment.OSVersion);
         else if (direction == "git keeps all of it")
@@ -87,9 +87,9 @@ internal sealed partial class Session : IDisposable
     }
 
     /// <summary>What a session changes in the demo would be a released version that has changed, so most begin without a register.</summary>
-    private void CopyDemo(bool withRegister)
+    private void CopyDemo(string place, bool withRegister)
     {
-        var folder = Path.Combine(_folder, "procedures");
+        var folder = Path.Combine(_folder, place);
         Copy(Repo.OneBrake, folder);
         if (!withRegister)
             File.Delete(Path.Combine(folder, "register.yaml"));
@@ -144,6 +144,9 @@ internal sealed partial class Session : IDisposable
 
     [GeneratedRegex("\"[^\"]*\"|'[^']*'|\\S+")]
     private static partial Regex Words();
+
+    [GeneratedRegex("^the demo workshop is in (\\S+?)(, with its register)?$")]
+    private static partial Regex DemoIn();
 
     [GeneratedRegex("^there is an empty folder (\\S+)$")]
     private static partial Regex EmptyFolder();

@@ -1,6 +1,10 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using Witnessmark.Cli.Disk;
 using Witnessmark.Compiler;
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Rendering.Messages;
 
 namespace Witnessmark.Cli.Commands;
@@ -22,23 +26,52 @@ internal static class BuildCommand
 
     private static int Run(string? path, string output, string report, TrialOrder trial, Surroundings around)
     {
-        var folder = WorkshopFolder.Find(path, around);
-        var lie = folder.Files();
-        var bench = Pipeline.Check(lie);
-        FindingReport.Write(bench.Findings, report, new FindingText(folder.Shown, around.Ink), report == "json" ? around.Out : around.Error);
-        if (bench.HasFaults)
+        var premises = Premises.Find(path, around);
+        ImmutableArray<Read> all = [.. premises.Workshops.Select(Read.Of)];
+        Tell(all, report, premises, around);
+        ImmutableArray<Finding> findings = [.. all.SelectMany(r => r.Bench.Findings)];
+        if (all.Any(r => r.Bench.HasFaults))
         {
-            around.Error.WriteLine($"{FindingReport.Sum(bench.Findings)} Nothing was built: what has a fault is not printed for work.");
+            around.Error.WriteLine($"{FindingReport.Sum(findings)} Nothing was built: what has a fault is not printed for work.");
             return ExitCode.Findings;
         }
-        var kit = Pipeline.TrialKit(bench, trial);
-        if (kit.Refusal is { } refusal)
-            throw new RefusedException(refusal.What, refusal.Todo);
-        using var states = ReleasedStates.Of(folder);
-        var files = Pipeline.Build(bench, CommandLine.Version, folder.Records(), states.Beside(lie)).AddRange(kit.Files);
+        var kitOf = trial.Procedure is { } id && premises.SideBySide ? Premises.WithProcedure(id, path, around) : all[0].Folder;
+        ImmutableArray<OutputFile> files = premises.SideBySide
+            ? [.. Pipeline.Doors([.. all.Select(r => (Premises.NameOf(r.Folder), r.Bench))], CommandLine.Version), .. all.SelectMany(r => Pages(r, r.Folder == kitOf ? trial : new TrialOrder(null)).Select(f => f with { Path = $"{Premises.NameOf(r.Folder)}/{f.Path}" }))]
+            : Pages(all[0], trial);
         OutputFolder.Replace(around.FullPath(output), output, files);
         if (report != "json")
-            around.Out.WriteLine($"{FindingReport.Sum(bench.Findings)} {bench.Extent} read; {files.Length} files in {output}. Open {output.TrimEnd('/', '\\')}/index.html.");
-        return bench.Findings.IsEmpty ? ExitCode.Clean : ExitCode.Findings;
+            around.Out.WriteLine($"{FindingReport.Sum(findings)} {Extent(all, premises)} read; {files.Length} files in {output}. Open {output.TrimEnd('/', '\\')}/index.html.");
+        return findings.IsEmpty ? ExitCode.Clean : ExitCode.Findings;
+    }
+
+    private static void Tell(ImmutableArray<Read> all, string report, Premises premises, Surroundings around)
+    {
+        if (report == "json")
+            around.Out.Write(FindingReport.Json(premises, all.Select(r => r.Bench.Findings)));
+        else
+            foreach (var one in all)
+                FindingReport.Write(one.Bench.Findings, report, new FindingText(one.Folder.Shown, around.Ink), around.Error);
+    }
+
+    private static ImmutableArray<OutputFile> Pages(Read one, TrialOrder trial)
+    {
+        var kit = Pipeline.TrialKit(one.Bench, trial);
+        if (kit.Refusal is { } refusal)
+            throw new RefusedException(refusal.What, refusal.Todo);
+        using var states = ReleasedStates.Of(one.Folder);
+        return Pipeline.Build(one.Bench, CommandLine.Version, one.Folder.Records(), states.Beside(one.Files)).AddRange(kit.Files);
+    }
+
+    private static string Extent(ImmutableArray<Read> all, Premises premises) => premises.SideBySide ? Say.Count(all.Length, "workshop") : all[0].Bench.Extent;
+
+    /// <summary>A workshop that was read and checked, with its files.</summary>
+    private sealed record Read(WorkshopFolder Folder, IReadOnlyList<RawFile> Files, Bench Bench)
+    {
+        public static Read Of(WorkshopFolder folder)
+        {
+            var files = folder.Files();
+            return new Read(folder, files, Pipeline.Check(files));
+        }
     }
 }

@@ -7,7 +7,7 @@ internal static class CommonOptions
 {
     public static Argument<string?> Workshop() => new("workshop")
     {
-        Description = "Folder with workshop.yaml, or a file in it. Here, or procedures below here, when left out.",
+        Description = "Folder with workshop.yaml, a file in it, or a folder in which workshops stand side by side. Here, or procedures below here, when left out.",
         Arity = ArgumentArity.ZeroOrOne,
     };
 

@@ -25,10 +25,12 @@ internal static class CompareCommand
 
     private static int Run(string old, string? made, string? only, string? within, string report, Surroundings around)
     {
+        if (only is not null && Premises.Find(within, around).SideBySide)
+            within = Premises.WithProcedure(only, within, around).FullPath;
         using var before = ComparedState.Of(old, within, around);
         using var after = ComparedState.Of(made ?? ".", made is null ? within ?? before.Folder : within, around);
         var wanted = only ?? before.Only ?? after.Only;
-        using var releases = ReleasedStates.Of(WorkshopFolder.Find(after.Folder, around));
+        using var releases = ReleasedStates.Of(Premises.One(after.Folder, around));
         var compared = Pipeline.CompareSinceReleases(
             Pipeline.Compare(before.Files, after.Files, wanted), after.Files, Pipeline.Register(after.Files), releases.Files);
         around.Out.Write(report switch

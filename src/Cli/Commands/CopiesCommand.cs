@@ -20,7 +20,7 @@ internal static class CopiesCommand
 
     private static int Run(string? within, Surroundings around)
     {
-        var register = Pipeline.Check(WorkshopFolder.Find(within, around).Files()).Library.Register;
+        var register = Pipeline.Check(Premises.One(within, around).Files()).Library.Register;
         var isOut = register.Out.ToList();
         foreach (var copy in isOut)
             around.Out.WriteLine(Visible.Text(Line(copy, register)));

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Witnessmark.Cli.Disk;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Wording;
 using Witnessmark.Rendering.Messages;
@@ -18,6 +19,11 @@ internal static class FindingReport
         foreach (var finding in findings)
             writer.Write(report == "short" ? text.Short(finding) : text.Long(finding));
     }
+
+    /// <summary>One document, however many workshops: paths begin at the workshop, or with the folder of each where they stand side by side.</summary>
+    /// <param name="findings">Of each workshop, in their order.</param>
+    public static string Json(Premises premises, IEnumerable<ImmutableArray<Finding>> findings) =>
+        FindingJson.Write([.. premises.Workshops.Zip(findings, (w, f) => (premises.SideBySide ? Premises.NameOf(w) : "", f))]);
 
     public static string Sum(ImmutableArray<Finding> findings)
     {

@@ -37,7 +37,7 @@ internal static class IssueCommand
 
     private static int Run(IssueOrder order, string? within, string output, Surroundings around)
     {
-        var folder = WorkshopFolder.Find(within, around);
+        var folder = Premises.WithProcedure(order.Procedure, within, around);
         // held while marks are read and one is added: two commands at once would give one mark twice
         using var register = RegisterFile.Hold(folder);
         var bench = Pipeline.Check(folder.Files());

@@ -31,7 +31,7 @@ internal static partial class NewCommand
     {
         if (!IdForm().IsMatch(wanted.Id))
             throw new RefusedException($"{wanted.Id} is no id.", "Use letters, a hyphen and digits, like WB-90.");
-        var (folder, shown, files) = Workshop(within, around);
+        var (folder, shown, files) = Workshop(within, null, around);
         var drafted = Pipeline.Draft(files, wanted);
         if (drafted.Refusal is { } refusal)
             throw new RefusedException(refusal.What, refusal.Todo);
@@ -52,7 +52,7 @@ internal static partial class NewCommand
     {
         if (idle is not null)
             throw new RefusedException($"{idle} says nothing of a translation.", "It stands beside its original and takes title and machine from it. Leave the option out.");
-        var (folder, shown, files) = Workshop(within, around);
+        var (folder, shown, files) = Workshop(within, wanted.Procedure, around);
         var drafted = Pipeline.DraftTranslation(files, wanted);
         if (drafted.Refusal is { } refusal)
             throw new RefusedException(refusal.What, refusal.Todo);
@@ -64,12 +64,13 @@ internal static partial class NewCommand
     }
 
     /// <summary>The workshop that is there, or a folder to start one in: only the one that was named.</summary>
-    private static (string Folder, string Shown, IReadOnlyList<RawFile> Files) Workshop(string? within, Surroundings around)
+    /// <param name="original">A procedure that has to be there, or null.</param>
+    private static (string Folder, string Shown, IReadOnlyList<RawFile> Files) Workshop(string? within, string? original, Surroundings around)
     {
         var full = around.FullPath(within ?? ".");
         if (within is not null && (!Directory.Exists(full) || !Directory.EnumerateFileSystemEntries(full).Any()))
             return (full, within, []);
-        var found = WorkshopFolder.Find(within, around);
+        var found = original is null ? Premises.One(within, around) : Premises.WithProcedure(original, within, around);
         return (found.FullPath, found.Shown.Length == 0 ? "." : found.Shown, found.Files());
     }
 

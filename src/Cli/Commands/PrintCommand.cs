@@ -27,7 +27,7 @@ internal static class PrintCommand
 
     private static int Run(PrintOrder order, string? within, string output, Surroundings around)
     {
-        var folder = WorkshopFolder.Find(within, around);
+        var folder = order.Procedure is { } id ? Premises.WithProcedure(id, within, around) : Premises.One(within, around);
         var bench = Pipeline.Check(folder.Files());
         if (bench.HasFaults)
         {

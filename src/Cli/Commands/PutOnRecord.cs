@@ -15,13 +15,13 @@ internal static class PutOnRecord
         var (by, why, within) = (By(), Why(), CommonOptions.In());
         var command = new Command(name, description) { mark, by, why, within };
         command.SetAction(parsed => Run(
-            bench => Pipeline.EndCopy(bench, parsed.GetValue(mark)!, end, parsed.GetValue(by)!, parsed.GetValue(why), around.Now()), parsed.GetValue(within), around));
+            bench => Pipeline.EndCopy(bench, parsed.GetValue(mark)!, end, parsed.GetValue(by)!, parsed.GetValue(why), around.Now()),
+            Premises.WithA($"Copy {parsed.GetValue(mark)}", library => library.Register.Copy(parsed.GetValue(mark)!) is not null, parsed.GetValue(within), around), around));
         return command;
     }
 
-    public static int Run(Func<Bench, RegisterChange> change, string? within, Surroundings around)
+    public static int Run(Func<Bench, RegisterChange> change, WorkshopFolder folder, Surroundings around)
     {
-        var folder = WorkshopFolder.Find(within, around);
         using var register = RegisterFile.Hold(folder);
         var bench = Pipeline.Check(folder.Files());
         return Write(change(bench), register, bench, around);

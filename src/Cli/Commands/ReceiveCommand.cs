@@ -26,7 +26,8 @@ internal static class ReceiveCommand
             throw new RefusedException($"{record} is a folder, not a file.", "Name the .yaml that was issued with the sheet, filled in.");
         if (!File.Exists(full))
             throw new RefusedException($"There is no file {record}.", "Name the .yaml that was issued with the sheet, filled in.");
-        var folder = WorkshopFolder.Find(within, around);
+        var typed = WorkshopFolder.ReadOne(full, record);
+        var folder = Premises.WithA($"What {record} names", library => Pipeline.Knows(library, typed), within, around);
         var files = folder.Files();
         var bench = Pipeline.Check(files);
         if (bench.HasFaults)
@@ -34,7 +35,7 @@ internal static class ReceiveCommand
                 $"The workshop itself has faults ({FindingReport.Sum(bench.Findings)}), so nothing can be held against it.",
                 $"Run witnessmark check {folder.Shown} and put them right, or go back to the version that was printed.");
         using var states = ReleasedStates.Of(folder);
-        var reception = Pipeline.Receive(bench, WorkshopFolder.ReadOne(full, record), states.Beside(files));
+        var reception = Pipeline.Receive(bench, typed, states.Beside(files));
         if (report == "json")
             around.Out.Write(ReceptionText.Json(reception));
         else

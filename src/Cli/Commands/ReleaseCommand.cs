@@ -21,7 +21,7 @@ internal static class ReleaseCommand
 
     private static int Run(string procedure, string by, string? within, Surroundings around)
     {
-        var folder = WorkshopFolder.Find(within, around);
+        var folder = Premises.WithProcedure(procedure, within, around);
         using var register = RegisterFile.Hold(folder);
         var files = folder.Files();
         var bench = SinceRelease(Pipeline.Check(files), procedure, files, folder);

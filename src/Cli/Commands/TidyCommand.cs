@@ -21,13 +21,24 @@ internal static class TidyCommand
 
     private static int Run(string? path, bool look, Surroundings around)
     {
-        var folder = WorkshopFolder.Find(path, around);
+        var premises = Premises.Find(path, around);
+        var code = ExitCode.Clean;
+        foreach (var folder in premises.Workshops)
+        {
+            var (text, end) = Run(folder, look, around);
+            around.Out.WriteLine(premises.SideBySide ? $"{Visible.Text(folder.Shown)}: {text}" : text);
+            code = Math.Max(code, end);
+        }
+        return code;
+    }
+
+    private static (string Sum, int Code) Run(WorkshopFolder folder, bool look, Surroundings around)
+    {
         var tidied = Pipeline.Tidy(folder.Files(), folder.Only);
         if (!tidied.Faults.IsEmpty)
         {
             FindingReport.Write(tidied.Faults, "long", new FindingText(folder.Shown, around.Ink), around.Error);
-            around.Error.WriteLine($"{FindingReport.Sum(tidied.Faults)} Nothing was tidied: what cannot be read for certain is not touched.");
-            return ExitCode.Findings;
+            return ($"{FindingReport.Sum(tidied.Faults)} Nothing was tidied: what cannot be read for certain is not touched.", ExitCode.Findings);
         }
         if (!look)
             folder.Rewrite([.. tidied.Files.Select(f => f.Tidied)]);
@@ -35,8 +46,7 @@ internal static class TidyCommand
             around.Out.WriteLine(Visible.Text($"{folder.ShownPath(file.Path)}: {string.Join(", ", file.Changes.Select(c => Told(c.Key, c.Value)))}."));
         foreach (var left in tidied.LeftAlone)
             around.Error.WriteLine(Visible.Text($"{folder.ShownPath(left)} stays as it is: tidied, it would say something else. Please report this file."));
-        around.Out.WriteLine(Sum(tidied.Files.Length, look));
-        return !tidied.LeftAlone.IsEmpty || (look && !tidied.Files.IsEmpty) ? ExitCode.Findings : ExitCode.Clean;
+        return (Sum(tidied.Files.Length, look), !tidied.LeftAlone.IsEmpty || (look && !tidied.Files.IsEmpty) ? ExitCode.Findings : ExitCode.Clean);
     }
 
     private static string Sum(int files, bool look) => (files, look) switch

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Witnessmark.Cli.Disk;
 using Witnessmark.Compiler;
 
 namespace Witnessmark.Cli.Commands;
@@ -13,7 +14,8 @@ internal static class WithdrawCommand
         var (by, why, within) = (PutOnRecord.By(), PutOnRecord.Why(), CommonOptions.In());
         var command = new Command("withdraw", "Put on record that a released version no longer holds.") { procedure, version, by, why, within };
         command.SetAction(parsed => PutOnRecord.Run(
-            bench => Pipeline.Withdraw(bench, parsed.GetValue(procedure)!, parsed.GetValue(version)!, parsed.GetValue(by)!, parsed.GetValue(why), around.Now()), parsed.GetValue(within), around));
+            bench => Pipeline.Withdraw(bench, parsed.GetValue(procedure)!, parsed.GetValue(version)!, parsed.GetValue(by)!, parsed.GetValue(why), around.Now()),
+            Premises.WithProcedure(parsed.GetValue(procedure)!, parsed.GetValue(within), around), around));
         return command;
     }
 }

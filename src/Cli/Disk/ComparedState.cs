@@ -15,7 +15,7 @@ internal sealed record ComparedState(string Shown, string? Folder, IReadOnlyList
         // a folder or file wins over a revision of that name: what can be seen is meant
         if (Directory.Exists(around.FullPath(named)) || File.Exists(around.FullPath(named)))
             return OnDisk(named == "." ? within ?? named : named, around);
-        var folder = WorkshopFolder.Find(within, around);
+        var folder = Premises.One(within, around);
         if (WorkshopHistory.Open(folder.FullPath) is not { } history)
             throw new RefusedException($"There is no file or folder {named}, and no git here that could know a revision of that name.", "Name two folders or two files, or stand in a workshop that git keeps.");
         if (history.Find(named) is { } moment)
@@ -29,7 +29,7 @@ internal sealed record ComparedState(string Shown, string? Folder, IReadOnlyList
 
     private static ComparedState OnDisk(string named, Surroundings around)
     {
-        var folder = WorkshopFolder.Find(named, around);
+        var folder = Premises.One(named, around);
         var files = folder.Files();
         var only = folder.Only is { } path ? IdIn(files.First(f => f.Path == path), named) : null;
         return new ComparedState(named, folder.FullPath, [.. files.Select(StoredFile.Of)], only, null);

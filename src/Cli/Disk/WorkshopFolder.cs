@@ -1,4 +1,3 @@
-using Witnessmark.Language.Findings;
 using Witnessmark.Language.Text;
 
 namespace Witnessmark.Cli.Disk;
@@ -14,24 +13,18 @@ internal sealed record WorkshopFolder(string FullPath, string Shown, string? Onl
     private const int MostRecords = 5_000;
     private const long MostOfRecords = 50_000_000;
 
-    /// <summary>The workshop that a path belongs to: the folder itself, one above it, or <c>procedures</c> below it.</summary>
-    public static WorkshopFolder Find(string? path, Surroundings around)
+    /// <summary>Whether a folder has a workshop file and so is the top of a workshop.</summary>
+    public static bool IsOne(string folder) => File.Exists(Path.Combine(folder, RootFile));
+
+    /// <param name="only">In full: the file that was named, or null.</param>
+    public static WorkshopFolder Of(string folder, string? only, Surroundings around) =>
+        new(folder, ShownAs(folder, around), only is null ? null : Path.GetRelativePath(folder, only).Replace('\\', '/'));
+
+    /// <summary>A folder as it is named in messages; nothing for the one that the command was given in.</summary>
+    public static string ShownAs(string folder, Surroundings around)
     {
-        var full = around.FullPath(path ?? ".");
-        if (!Directory.Exists(full) && !File.Exists(full))
-            throw new RefusedException($"There is no file or folder {path}.", Neighbours(full));
-        var only = File.Exists(full) ? full : null;
-        var start = only is null ? full : Path.GetDirectoryName(full)!;
-        for (var folder = new DirectoryInfo(start); folder is not null; folder = folder.Parent)
-            if (File.Exists(Path.Combine(folder.FullName, RootFile)))
-                return Of(folder.FullName, only, around);
-        var below = Path.Combine(start, "procedures");
-        if (File.Exists(Path.Combine(below, RootFile)))
-            return Of(below, only, around);
-        var empty = only is null && Readable(path ?? "this folder", () => !Directory.EnumerateFileSystemEntries(full).Any());
-        throw new RefusedException(
-            empty ? $"The folder {path ?? "here"} is empty." : $"No {RootFile} in {path ?? "this folder"} or above it, so it is no workshop.",
-            empty ? $"witnessmark new WB-01 --in {path ?? "."} starts a workshop in it." : "Name the folder that has one. witnessmark new WB-01 --in NEW-FOLDER starts a workshop in an empty or new folder.");
+        var shown = Path.GetRelativePath(around.Folder, folder).Replace('\\', '/');
+        return shown == "." ? "" : shown.StartsWith("..", StringComparison.Ordinal) ? folder.Replace('\\', '/') : shown;
     }
 
     /// <summary>All files that the language reads, in a fixed order. Records, hidden folders, readme files and links are left out.</summary>
@@ -120,7 +113,7 @@ internal sealed record WorkshopFolder(string FullPath, string Shown, string? Onl
         return bytes.ToArray();
     });
 
-    private static T Readable<T>(string shown, Func<T> read)
+    public static T Readable<T>(string shown, Func<T> read)
     {
         try
         {
@@ -131,22 +124,5 @@ internal sealed record WorkshopFolder(string FullPath, string Shown, string? Onl
             var reason = e is UnauthorizedAccessException ? "you have no right to." : e.Message;
             throw new RefusedException($"{shown} cannot be read: {reason}", "Ask whoever owns it for the right to read it, or move it out of the workshop.");
         }
-    }
-
-    private static WorkshopFolder Of(string folder, string? only, Surroundings around)
-    {
-        var shown = Path.GetRelativePath(around.Folder, folder).Replace('\\', '/');
-        if (shown.StartsWith("..", StringComparison.Ordinal))
-            shown = folder.Replace('\\', '/');
-        return new WorkshopFolder(folder, shown == "." ? "" : shown, only is null ? null : Path.GetRelativePath(folder, only).Replace('\\', '/'));
-    }
-
-    private static string Neighbours(string full)
-    {
-        var parent = Path.GetDirectoryName(full);
-        if (parent is null || !Directory.Exists(parent))
-            return "Look at the path again: the folder it should be in is not there either.";
-        var near = NearMiss.Of(Path.GetFileName(full), Directory.EnumerateFileSystemEntries(parent).Take(1000).Select(e => Path.GetFileName(e)));
-        return near is null ? "Look at the path again." : $"Did you mean {near}?";
     }
 }

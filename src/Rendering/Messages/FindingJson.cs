@@ -10,20 +10,26 @@ public static class FindingJson
 {
     public static string Write(ImmutableArray<Finding> findings) => JsonText.Of(json => Write(json, findings));
 
-    internal static void Write(Utf8JsonWriter json, ImmutableArray<Finding> findings)
+    /// <summary>Findings of several workshops in one object, each path with the folder of its workshop before it.</summary>
+    public static string Write(ImmutableArray<(string Folder, ImmutableArray<Finding> Findings)> workshops) => JsonText.Of(json => Write(json, workshops));
+
+    internal static void Write(Utf8JsonWriter json, ImmutableArray<Finding> findings) => Write(json, [("", findings)]);
+
+    private static void Write(Utf8JsonWriter json, ImmutableArray<(string Folder, ImmutableArray<Finding> Findings)> workshops)
     {
         json.WriteStartArray("findings");
-        foreach (var finding in findings)
-            Write(json, finding);
+        foreach (var (folder, findings) in workshops)
+            foreach (var finding in findings)
+                Write(json, finding, folder);
         json.WriteEndArray();
     }
 
-    private static void Write(Utf8JsonWriter json, Finding finding)
+    private static void Write(Utf8JsonWriter json, Finding finding, string folder)
     {
         json.WriteStartObject();
         json.WriteString("rule", finding.Rule.Name);
         json.WriteString("severity", finding.Severity.Word());
-        Place(json, finding.At);
+        Place(json, finding.At, folder);
         json.WriteString("found", finding.Found);
         json.WriteString("why", finding.Why);
         json.WriteString("put-right", finding.PutRight);
@@ -35,7 +41,7 @@ public static class FindingJson
         foreach (var further in finding.Further)
         {
             json.WriteStartObject();
-            Place(json, further.At);
+            Place(json, further.At, folder);
             json.WriteString("says", further.Says);
             json.WriteEndObject();
         }
@@ -43,11 +49,11 @@ public static class FindingJson
         json.WriteEndObject();
     }
 
-    private static void Place(Utf8JsonWriter json, Location at)
+    private static void Place(Utf8JsonWriter json, Location at, string folder)
     {
         var start = at.Start;
         var end = at.Source.PositionOf(at.Span.End);
-        json.WriteString("path", at.Source.Path);
+        json.WriteString("path", folder.Length == 0 ? at.Source.Path : $"{folder}/{at.Source.Path}");
         json.WriteNumber("line", start.Line);
         json.WriteNumber("column", start.Column);
         json.WriteNumber("end-line", end.Line);

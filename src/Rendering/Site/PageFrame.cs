@@ -8,7 +8,7 @@ namespace Witnessmark.Rendering.Site;
 internal sealed class PageFrame(SiteData data)
 {
     /// <summary>Stands where the workshop file says nothing of its own.</summary>
-    private const string Notice = "The machine maker's service data, the site's rules, local law and licensed practice stand above this page. Stop where they disagree.";
+    public const string Notice = "The machine maker's service data, the site's rules, local law and licensed practice stand above this page. Stop where they disagree.";
 
     /// <param name="path">From the site's root: <c>procedures/wb-40.html</c>.</param>
     public OutputFile Page(string path, string title, string template, ScriptObject content)
