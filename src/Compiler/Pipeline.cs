@@ -29,6 +29,10 @@ public static class Pipeline
     /// <param name="only">Path of one file; null for all.</param>
     public static TidiedWorkshop Tidy(IReadOnlyList<RawFile> files, string? only) => Tidying.Of(files, only);
 
+    /// <summary>The files of a workshop with every correction carried out that a finding carries, checked again.</summary>
+    /// <param name="only">Path of one file; null for all.</param>
+    public static WorkshopPutRight PutRight(IReadOnlyList<RawFile> files, string? only) => PuttingRight.Of(files, only);
+
     public static ImmutableArray<OutputFile> Build(Bench bench, string programVersion) => Build(bench, programVersion, []);
 
     /// <summary>The site, and a specimen of every sheet and its tags on both papers.</summary>

@@ -21,15 +21,16 @@ internal static class CheckCommand
             Description = "A revision in git, or a folder: hold what has changed since then to its version, its approvals and what it leaves out.",
             HelpName = "revision",
         };
-        var command = new Command("check", "Read a workshop and tell what is wrong with it.") { workshop, since, report };
-        command.SetAction(parsed => Run(parsed.GetValue(workshop), parsed.GetValue(since), parsed.GetValue(report)!, around));
+        var putRight = PutRightOption.Make();
+        var command = new Command("check", "Read a workshop and tell what is wrong with it.") { workshop, since, putRight, report };
+        command.SetAction(parsed => Run(parsed.GetValue(workshop), parsed.GetValue(since), parsed.GetValue(putRight), parsed.GetValue(report)!, around));
         return command;
     }
 
-    private static int Run(string? path, string? since, string report, Surroundings around)
+    private static int Run(string? path, string? since, bool putRight, string report, Surroundings around)
     {
         var premises = Premises.Find(path, around);
-        ImmutableArray<Checked> all = [.. premises.Workshops.Select(w => Of(w, since, premises, around))];
+        ImmutableArray<Checked> all = [.. premises.Workshops.Select(w => Of(w, since, putRight ? (report == "json" ? around.Error : around.Out) : null, premises, around))];
         if (report == "json")
             around.Out.Write(FindingReport.Json(premises, all.Select(c => c.Shown)));
         else
@@ -40,8 +41,10 @@ internal static class CheckCommand
         return all.All(c => c.Shown.IsEmpty) ? ExitCode.Clean : ExitCode.Findings;
     }
 
-    private static Checked Of(WorkshopFolder folder, string? since, Premises premises, Surroundings around)
+    private static Checked Of(WorkshopFolder folder, string? since, TextWriter? putRight, Premises premises, Surroundings around)
     {
+        if (putRight is not null)
+            PutRightOption.Run(folder, premises.SideBySide ? $"{Visible.Text(folder.Shown)}: " : "", putRight);
         var files = folder.Files();
         var bench = Pipeline.Check(files);
         if (since is not null)
@@ -51,8 +54,8 @@ internal static class CheckCommand
             using var before = ComparedState.Of(premises.SideBySide && Directory.Exists(around.FullPath(within)) ? within : since, folder.FullPath, around);
             bench = Pipeline.CheckSince(bench, before.Files, [.. files.Select(StoredFile.Of)]);
         }
-        var (shown, elsewhere) = Split(bench.Findings, folder.Only);
-        return new Checked(folder, bench, shown, elsewhere);
+        ImmutableArray<Finding> shown = [.. bench.Findings.Where(f => f.Concerns(folder.Only))];
+        return new Checked(folder, bench, shown, bench.Findings.Length - shown.Length);
     }
 
     private static void Tell(Checked one, string report, Premises premises, Surroundings around)
@@ -61,15 +64,6 @@ internal static class CheckCommand
         var name = premises.SideBySide ? $"{Visible.Text(one.Folder.Shown)}: " : "";
         var more = one.Elsewhere == 0 ? "" : $" {Say.Count(one.Elsewhere, "finding")} in other files of the workshop.";
         around.Out.WriteLine($"{name}{FindingReport.Sum(one.Shown)} {one.Bench.Extent} read.{more}");
-    }
-
-    /// <summary>With one file named, its own findings and those that point into it.</summary>
-    private static (ImmutableArray<Finding> Shown, int Elsewhere) Split(ImmutableArray<Finding> findings, string? only)
-    {
-        if (only is null)
-            return (findings, 0);
-        ImmutableArray<Finding> shown = [.. findings.Where(f => f.At.Source.Path == only || f.Further.Any(p => p.At.Source.Path == only))];
-        return (shown, findings.Length - shown.Length);
     }
 
     private sealed record Checked(WorkshopFolder Folder, Bench Bench, ImmutableArray<Finding> Shown, int Elsewhere);

@@ -24,6 +24,12 @@ internal static class CommonOptions
         DefaultValueFactory = _ => standard,
     };
 
+    /// <param name="what">What is not done then: <c>put in order</c>.</param>
+    public static Option<bool> DryRun(string what) => new("--dry-run")
+    {
+        Description = $"Write nothing: only tell what would be {what}. Exit code 1 when anything would, so that a build can ask.",
+    };
+
     public static Option<string> Report()
     {
         var option = new Option<string>("--report")

@@ -25,6 +25,10 @@ internal static class FindingReport
     public static string Json(Premises premises, IEnumerable<ImmutableArray<Finding>> findings) =>
         FindingJson.Write([.. premises.Workshops.Zip(findings, (w, f) => (premises.SideBySide ? Premises.NameOf(w) : "", f))]);
 
+    /// <summary>With one file named, its own findings and those that point into it.</summary>
+    public static bool Concerns(this Finding finding, string? only) =>
+        only is null || finding.At.Source.Path == only || finding.Further.Any(p => p.At.Source.Path == only);
+
     public static string Sum(ImmutableArray<Finding> findings)
     {
         if (findings.IsEmpty)

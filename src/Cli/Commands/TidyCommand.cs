@@ -13,26 +13,26 @@ internal static class TidyCommand
     public static Command Make(Surroundings around)
     {
         var workshop = CommonOptions.Workshop();
-        var look = new Option<bool>("--look") { Description = "Only tell what would be put in order; exit code 1 when anything would." };
-        var command = new Command("tidy", "Put the layout of the files in order, and change nothing that they say.") { workshop, look };
-        command.SetAction(parsed => Run(parsed.GetValue(workshop), parsed.GetValue(look), around));
+        var dryRun = CommonOptions.DryRun("put in order");
+        var command = new Command("tidy", "Put the layout of the files in order, and change nothing that they say.") { workshop, dryRun };
+        command.SetAction(parsed => Run(parsed.GetValue(workshop), parsed.GetValue(dryRun), around));
         return command;
     }
 
-    private static int Run(string? path, bool look, Surroundings around)
+    private static int Run(string? path, bool dryRun, Surroundings around)
     {
         var premises = Premises.Find(path, around);
         var code = ExitCode.Clean;
         foreach (var folder in premises.Workshops)
         {
-            var (text, end) = Run(folder, look, around);
+            var (text, end) = Run(folder, dryRun, around);
             around.Out.WriteLine(premises.SideBySide ? $"{Visible.Text(folder.Shown)}: {text}" : text);
             code = Math.Max(code, end);
         }
         return code;
     }
 
-    private static (string Sum, int Code) Run(WorkshopFolder folder, bool look, Surroundings around)
+    private static (string Sum, int Code) Run(WorkshopFolder folder, bool dryRun, Surroundings around)
     {
         var tidied = Pipeline.Tidy(folder.Files(), folder.Only);
         if (!tidied.Faults.IsEmpty)
@@ -40,16 +40,16 @@ internal static class TidyCommand
             FindingReport.Write(tidied.Faults, "long", new FindingText(folder.Shown, around.Ink), around.Error);
             return ($"{FindingReport.Sum(tidied.Faults)} Nothing was tidied: what cannot be read for certain is not touched.", ExitCode.Findings);
         }
-        if (!look)
+        if (!dryRun)
             folder.Rewrite([.. tidied.Files.Select(f => f.Tidied)]);
         foreach (var file in tidied.Files)
             around.Out.WriteLine(Visible.Text($"{folder.ShownPath(file.Path)}: {string.Join(", ", file.Changes.Select(c => Told(c.Key, c.Value)))}."));
         foreach (var left in tidied.LeftAlone)
             around.Error.WriteLine(Visible.Text($"{folder.ShownPath(left)} stays as it is: tidied, it would say something else. Please report this file."));
-        return (Sum(tidied.Files.Length, look), !tidied.LeftAlone.IsEmpty || (look && !tidied.Files.IsEmpty) ? ExitCode.Findings : ExitCode.Clean);
+        return (Sum(tidied.Files.Length, dryRun), !tidied.LeftAlone.IsEmpty || (dryRun && !tidied.Files.IsEmpty) ? ExitCode.Findings : ExitCode.Clean);
     }
 
-    private static string Sum(int files, bool look) => (files, look) switch
+    private static string Sum(int files, bool dryRun) => (files, dryRun) switch
     {
         (0, _) => "Nothing to put in order.",
         (_, true) => $"{Say.Count(files, "file")} would be tidied; no hash would change.",

@@ -64,18 +64,26 @@ internal sealed record WorkshopFolder(string FullPath, string Shown, string? Onl
         try
         {
             foreach (var (half, file) in halves)
-                File.WriteAllBytes(half, file.Bytes.Span);
+                Write(half, file);
             foreach (var (half, file) in halves)
                 File.Move(half, Path.Combine(FullPath, file.Path), overwrite: true);
         }
         catch (Exception e) when (e is UnauthorizedAccessException or IOException)
         {
-            throw new RefusedException($"Not everything was written: {e.Message.TrimEnd('.')}.", "Each file is whole, as it was or tidied. Ask whoever owns the folder for the right to write to it, and tidy again.");
+            throw new RefusedException($"Not everything was written: {e.Message.TrimEnd('.')}.", "Each file is whole, as it was or as it should be. Ask whoever owns the folder for the right to write to it, and give the command again.");
         }
         finally
         {
             halves.ForEach(h => File.Delete(h.Half));
         }
+    }
+
+    /// <summary>With the rights of the file whose place it takes.</summary>
+    private void Write(string half, OutputFile file)
+    {
+        File.WriteAllBytes(half, file.Bytes.Span);
+        if (!OperatingSystem.IsWindows())
+            File.SetUnixFileMode(half, File.GetUnixFileMode(Path.Combine(FullPath, file.Path)));
     }
 
     private void Collect(DirectoryInfo folder, List<RawFile> files)

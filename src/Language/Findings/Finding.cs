@@ -17,6 +17,9 @@ public sealed record Finding(RuleInfo Rule, Location At, string Found, string Wh
     /// <summary>How it was worked out, ready to print: <c>0.15 × 16 mm × 97.5 kN = 234 N·m</c>.</summary>
     public ImmutableArray<string> Worked { get; init; } = [];
 
+    /// <summary>What puts it right without anybody having to think; null where somebody must.</summary>
+    public Correction? Correction { get; init; }
+
     public Severity Severity => Rule.Severity;
 }
 

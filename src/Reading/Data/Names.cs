@@ -58,7 +58,10 @@ public static partial class Names
         word.At,
         $"{whose} is `{Say.Short(word.Value)}`; it can be {Say.Or(words)}.",
         "Rules and sheets know only these words; another one would be passed over.",
-        NearMiss.Of(word.Value, words) is { } near ? $"Did you mean `{near}`?" : $"Write {Say.Or(words)}.");
+        NearMiss.Of(word.Value, words) is { } near ? $"Did you mean `{near}`?" : $"Write {Say.Or(words)}.")
+    {
+        Correction = Correction.Respelled(word, words),
+    };
 
     internal static Finding Unknown(Located<string> key, string what, IEnumerable<string> known)
     {
@@ -70,7 +73,10 @@ public static partial class Names
             "A key that nobody knows is a fact that nobody reads: what stands behind it would never be checked or printed.",
             NearMiss.Of(key.Value, all) is { } near ? $"Did you mean `{near}`?"
                 : all.Length == 0 ? "Take the line out."
-                : $"What else can stand here: {string.Join(", ", all)}.");
+                : $"What else can stand here: {string.Join(", ", all)}.")
+        {
+            Correction = Correction.Respelled(key, all),
+        };
     }
 
     internal static Finding Missing(string key, string what, DataMap map) => Missing(key, what, Beginning(map));

@@ -26,8 +26,15 @@ internal static class QuantityFindings
                 ? $"{whose} has more digits or words than any size on a machine."
                 : $"{whose} is `{Say.Short(text.Value)}`{Found(fault.Problem, Say.Short(bit))}.",
             Why(fault.Problem),
-            fault.Suggestion is { } meant ? $"Did you mean `{meant}`?" : Hint(fault.Problem) + like);
+            fault.Suggestion is { } meant ? $"Did you mean `{meant}`?" : Hint(fault.Problem) + like)
+        {
+            Correction = fault is { Problem: QuantityProblem.DecimalComma, Suggestion: { } point } ? WithPoint(text, point) : null,
+        };
     }
+
+    /// <summary>The reader of quantities suggests a point only where the comma can be nothing else.</summary>
+    private static Correction? WithPoint(Located<string> text, string point) =>
+        text.At.Text == text.Value ? Correction.Of(text.At, point, $"`{Say.Short(text.Value)}` becomes `{Say.Short(point)}`.") : null;
 
     /// <summary>A unit of another kind than the key asks for.</summary>
     /// <param name="text">The quantity as written.</param>

@@ -20,7 +20,10 @@ internal static class FactFindings
             "What stands behind an unknown word is neither checked nor counted, and nobody notices.",
             bullet.NearestFact is { } near
                 ? $"Did you mean `{near}: {bullet.Value!.Value.Value}`?"
-                : $"If it is a remark for the crew, write it without the colon behind `{key.Value}`. The facts are listed in the language reference.");
+                : $"If it is a remark for the crew, write it without the colon behind `{key.Value}`. The facts are listed in the language reference.")
+        {
+            Correction = Correction.Respelled(new Located<string>(key.At.Text, key.At), FactWords.All.Select(r => r.Spelling)),
+        };
     }
 
     public static Finding Note(Bullet bullet)

@@ -80,6 +80,7 @@ internal sealed class ConditionCheck(NameCheck names, PlaceCheck places)
             "A value that a thing never has is never reached: what waits for it waits for ever, what stops at it never stops.",
             NearMiss.Of(value.Value, known) is { } near ? $"Did you mean `{near}`?" : "Write one of these words.")
         {
+            Correction = Correction.Respelled(value, known),
             Further = declaredAt is { } at ? [new FurtherPlace(at, $"`{thing}` is declared here")] : [],
         });
     }

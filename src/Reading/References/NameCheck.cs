@@ -69,6 +69,7 @@ internal sealed class NameCheck(NameBook book, Func<string, NameKind?> parameter
             near is null ? $"Declare it once, as {kinds.InWords()}, or use a name that is declared." : $"Did you mean {Quote(near)}?")
         {
             Further = Place(near),
+            Correction = Correction.Respelled(name, book.Of(kinds).Select(d => d.Name)),
         };
     }
 

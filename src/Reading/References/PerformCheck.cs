@@ -29,13 +29,16 @@ internal sealed class PerformCheck(Scope scope, NameCheck names, PlaceCheck plac
         var known = names.Must(id, NameKind.Procedure, "perform");
         if (known.IsEmpty || scope.Library.Procedure(id.Value) is not { } callee)
             return;
-        names.Findings.Add(
+        names.Findings.Add(new Finding(
             StepFaults.PinMissing,
             id.At,
             $"`{id.Value}` is performed here, and no version of it is pinned.",
             "When it is changed later, this procedure would change with it and nobody would have read it again.",
-            $"Add `{id.Value}: {callee.Version?.Value ?? "1.0.0"}` under `uses:` in the front matter.",
-            new FurtherPlace(callee.Id.At, $"`{id.Value}` is here"));
+            $"Add `{id.Value}: {callee.Version?.Value ?? "1.0.0"}` under `uses:` in the front matter.")
+        {
+            Further = [new FurtherPlace(callee.Id.At, $"`{id.Value}` is here")],
+            Correction = callee.Version is { } version ? NewPin.In(scope.Procedure, id.Value, version.Value) : null,
+        });
     }
 
     private void Part(PerformValue perform, Procedure callee, Location at)

@@ -50,7 +50,10 @@ internal sealed class ProcedureCheck
         role.At,
         $"The role `{role.Value}` is not one of the workshop's.",
         "What a role may do is written once, in the workshop file; an unknown role may do anything.",
-        NearMiss.Of(role.Value, _scope.Library.Workshop.Roles.Names) is { } near ? $"Did you mean `{near}`?" : $"Its roles are {Say.Or(_scope.Library.Workshop.Roles.Names)}.");
+        NearMiss.Of(role.Value, _scope.Library.Workshop.Roles.Names) is { } near ? $"Did you mean `{near}`?" : $"Its roles are {Say.Or(_scope.Library.Workshop.Roles.Names)}.")
+    {
+        Correction = Correction.Respelled(role, _scope.Library.Workshop.Roles.Names),
+    };
 
     private void Pin(Pin pin)
     {

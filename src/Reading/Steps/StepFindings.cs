@@ -12,6 +12,9 @@ internal static class StepFindings
     /// <summary>Two digits on the sheet, and four spaces are enough for what stands below.</summary>
     public const int Most = 99;
 
+    /// <summary>Where the facts of a step begin.</summary>
+    private const int Depth = 4;
+
     private static readonly ImmutableArray<string> Numbers = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
 
     public static Finding NoName(Located<int> written, string? text) => new(
@@ -46,8 +49,29 @@ internal static class StepFindings
             at,
             $"{found} slipped out of step {step} ({how}).",
             "On a Git host they print as a list of their own, and the step would be done and signed without them.",
-            "Indent by four.");
+            "Indent by four.")
+        {
+            Correction = Indented(at, Depth - spaces, $"{(lines == 1 ? "One line is" : $"{Say.Number(lines)} lines are")} indented into step {step}."),
+        };
     }
+
+    /// <summary>
+    /// The lines of a list pushed in by as many blanks, so that they keep their places to each other; those that stand right stay.
+    /// Not where tabs make the places doubtful, or where what stands right would come out of what has slipped.
+    /// </summary>
+    private static Correction? Indented(Location list, int by, string does)
+    {
+        var source = list.Source;
+        var (first, last) = (list.Start.Line, source.PositionOf(list.Span.End).Line);
+        var lines = Enumerable.Range(first, last - first + 1).Select(n => (At: source.StartOfLine(n), Indent: Indent(source.Line(n)))).Where(l => l.Indent is not null).ToList();
+        if (by <= 0 || lines.Any(l => l.Indent!.Contains('\t') || (by == Depth && l.Indent.Length == Depth)))
+            return null;
+        var blanks = new string(' ', by);
+        return new Correction([.. lines.Where(l => l.Indent!.Length != Depth).Select(l => new Replacement(source.At(l.At, l.At), blanks))], does);
+    }
+
+    /// <summary>Null for a line with nothing in it.</summary>
+    private static string? Indent(string line) => string.IsNullOrWhiteSpace(line) ? null : line[..^line.TrimStart().Length];
 
     private static string Word(int number) => number < Numbers.Length ? Numbers[number] : Say.Number(number);
 

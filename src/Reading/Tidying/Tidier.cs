@@ -32,7 +32,8 @@ public static class Tidier
         return changes.Count == 0 ? null : new TidiedFile(OutputFile.Of(file.Path, Apply(letters, edits)), changes.ToImmutableSortedDictionary());
     }
 
-    private static bool IsOnRecord(RawFile file)
+    /// <summary>The register and sign-offs: evidence, which stays as it was put on record.</summary>
+    public static bool IsOnRecord(RawFile file)
     {
         var ignored = new FindingList();
         if (IsText(file.Path) || Decode.Text(file, ignored) is not { } source)

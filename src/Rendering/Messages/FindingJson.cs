@@ -46,6 +46,26 @@ public static class FindingJson
             json.WriteEndObject();
         }
         json.WriteEndArray();
+        Write(json, finding.Correction, folder);
+        json.WriteEndObject();
+    }
+
+    /// <summary>What an editor can carry out at one click; left out where somebody must think.</summary>
+    private static void Write(Utf8JsonWriter json, Correction? correction, string folder)
+    {
+        if (correction is null)
+            return;
+        json.WriteStartObject("correction");
+        json.WriteString("does", correction.Does);
+        json.WriteStartArray("edits");
+        foreach (var edit in correction.Edits)
+        {
+            json.WriteStartObject();
+            Place(json, edit.At, folder);
+            json.WriteString("text", edit.By);
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
         json.WriteEndObject();
     }
 

@@ -34,7 +34,7 @@ public sealed record FindingText(string Folder, Ink Ink)
         foreach (var line in finding.Worked)
             Labelled(text, line == finding.Worked[0] ? "WORKED OUT" : "", line);
         Labelled(text, "WHY IT MATTERS", finding.Why);
-        Labelled(text, "PUT RIGHT", finding.PutRight);
+        Labelled(text, "PUT RIGHT", finding.Correction is null ? finding.PutRight : $"{finding.PutRight} `check --put-right` does it.");
         return text.Append('\n').ToString();
     }
 

@@ -17,14 +17,17 @@ public sealed class SignalWordUnknown : IProcedureRule
             // one of the scheme's
             if (SignalWords.Of(message, scope) is not null)
                 continue;
-            findings.Add(
+            findings.Add(new Finding(
                 Info,
                 message.Word.At,
                 message.Signal is null ? $"“{message.Word.Value}” is no signal word." : $"“{message.Word.Value}” is no signal word in this workshop, which writes {Vocabulary(scope)}.",
                 SignalWords.Scheme(scope) == SignalScheme.Military
                     ? "There are three words: WARNING for people, CAUTION for equipment, NOTE for what else must be known. A fourth says nothing."
                     : "There are four words, and each says how bad it gets: DANGER, WARNING, CAUTION for people, NOTICE for the machine alone. A fifth says nothing.",
-                PutRight(scope, message));
+                PutRight(scope, message))
+            {
+                Correction = Correction.Respelled(message.Word, SignalWords.Scheme(scope).Words().Select(SignalWords.Spelled)),
+            });
         }
     }
 
