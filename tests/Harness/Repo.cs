@@ -12,7 +12,7 @@ public static class Repo
     public static string OneBrake { get; } = Path("tests", "Workshops", "one-brake");
 
     /// <summary>The workshop that a mechanic is shown: one machine, all procedures of a job. It grows.</summary>
-    public static string Showcase { get; } = Path("procedures");
+    public static string Showcase { get; } = Path("procedures", "cressel-ridge");
 
     /// <summary>A job with all of its parts as it was first tried, findings and all.</summary>
     public static string Trial { get; } = Path("tests", "Workshops", "trial");
