@@ -127,6 +127,8 @@ public static class UnitTable
 
     private static readonly FrozenDictionary<string, Unit>.AlternateLookup<ReadOnlySpan<char>> ByCharacters = BySpelling.GetAlternateLookup<ReadOnlySpan<char>>();
 
+    private const string HaveLookAlikes = "\u00B7-\u00B5°";
+
     private static readonly int Longest = BySpelling.Keys.Max(s => s.Length);
 
     /// <summary>The unit that a spelling stands for, or null. Dots, dashes, micro signs and blanks that look alike are one.</summary>
@@ -148,6 +150,16 @@ public static class UnitTable
     /// <summary>What a word may stand for that means several units, or null. It is never read as one of them.</summary>
     public static string? Choices(string written) => written is "ton" or "tons" ? "t, short ton or long ton" : null;
 
+    /// <summary>Signs that are read as this one.</summary>
+    internal static string LookAlikes(char sign) => sign switch
+    {
+        '\u00B7' => "\u22C5\u2219\u2022\u0387",
+        '-' => "\u2010\u2011\u2012\u2013\u2212",
+        '\u00B5' => "\u03BC",
+        '°' => "\u00BA\u02DA",
+        _ => "",
+    };
+
     /// <returns>How long the folded spelling is; null when it is longer than any.</returns>
     private static int? Fold(ReadOnlySpan<char> spelling, Span<char> folded)
     {
@@ -164,14 +176,13 @@ public static class UnitTable
         return length > 0 && folded[length - 1] == ' ' ? length - 1 : length;
     }
 
-    private static char Plain(char c) => c switch
+    private static char Plain(char c)
     {
-        '\u22C5' or '\u2219' or '\u2022' or '\u0387' => '\u00B7',
-        '\u2010' or '\u2011' or '\u2012' or '\u2013' or '\u2212' => '-',
-        '\u03BC' => '\u00B5',
-        '\u00BA' or '\u02DA' => '°',
-        _ => char.IsWhiteSpace(c) ? ' ' : c,
-    };
+        foreach (var sign in HaveLookAlikes)
+            if (LookAlikes(sign).Contains(c))
+                return sign;
+        return char.IsWhiteSpace(c) ? ' ' : c;
+    }
 
     private static Unit Metric(string symbol, string kind, Dimension dimension, decimal factor, string? beside, params ImmutableArray<string> spellings) =>
         new(symbol, kind, dimension, factor, 0, UnitSystem.Metric, spellings, beside);

@@ -1,175 +1,113 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Text;
 using Witnessmark.Language.Wording;
+using Witnessmark.Reading.Shapes;
 
 namespace Witnessmark.Reading.Data;
 
 /// <summary>
-/// The keys of one thing, read one by one. A value of the wrong kind is reported in the words of the trade and read as if it
-/// were not there; <see cref="Done"/> reports the keys that nobody asked for.
+/// The keys of one thing, read one by one as its shape says. A value of the wrong kind is reported in the words of the trade
+/// and read as if it were not there; <see cref="Done"/> reads what nobody asked for, so that a slip in it is found, and
+/// reports the keys that the shape does not know.
 /// </summary>
-internal sealed partial class Fields
+/// <param name="map">The keys and values.</param>
+/// <param name="shape">What may stand there.</param>
+/// <param name="findings">Takes what is wrong.</param>
+/// <param name="what">Whose keys they are, as a message calls it: <c>wheel-nuts</c>; null: as the shape says.</param>
+internal sealed partial class Fields(DataMap map, Shape shape, FindingList findings, string? what = null)
 {
-    private const int MostCounted = 999;
-
-    private readonly DataMap _map;
-    private readonly Dictionary<string, DataEntry> _entries = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, DataEntry> _entries = ByKey(map);
     private readonly HashSet<string> _asked = new(StringComparer.Ordinal);
+    private readonly List<Fields> _below = [];
 
-    /// <param name="map">The keys and values.</param>
-    /// <param name="what">Whose they are, as a message calls it: <c>wheel-nuts</c>, <c>the data sheet</c>.</param>
-    /// <param name="findings">Takes what is wrong.</param>
-    public Fields(DataMap map, string what, FindingList findings)
-    {
-        _map = map;
-        foreach (var entry in map.Entries)
-            _entries.TryAdd(entry.Key.Value, entry);
-        What = what;
-        Findings = findings;
-    }
+    public string What { get; } = what ?? shape.What;
 
-    public string What { get; }
+    public Shape Shape => shape;
 
-    public FindingList Findings { get; }
+    public FindingList Findings => findings;
 
-    public DataMap Map => _map;
+    public DataMap Map => map;
 
     /// <summary>Where its name stands, for what is missing in it; null: at its first key.</summary>
     public Location? NamedAt { get; init; }
 
-    /// <summary>Whether a key without a value counts as not written, as on a form that is filled in bit by bit.</summary>
-    public bool BlanksMayStay { get; init; }
+    private bool BlanksMayStay { get; init; } = shape.BlanksMayStay;
 
     public bool Has(string key) => _entries.ContainsKey(key);
 
     /// <summary>The value as written, of whatever kind.</summary>
     public DataNode? Node(string key) => Entry(key)?.Value;
 
-    public Located<string>? Text(string key, string example = "") => Entry(key) is { } entry ? TextOf(entry, "a text", example) : null;
+    /// <summary>One text: any, a name, or one of a few words, as the shape has it.</summary>
+    public Located<string>? Text(string key) => Entry(key) is { } entry && RowOf(key) is { Holds: One one } row ? Textual(entry, one.Form, row) : null;
 
-    /// <summary>A name that conditions and steps can quote: no comma, bracket or equals sign in it.</summary>
-    public Located<string>? Name(string key, string example = "") =>
-        Entry(key) is { } entry && TextOf(entry, "a name", example) is { } name && Names.Usable(name, Findings) ? name : null;
+    public Located<bool>? YesNo(string key) => Text(key) is { } word ? word.As(word.Value == "yes") : null;
 
-    /// <summary>The name of a whole file. It is also the name of a page and of a sheet: letters, digits and hyphens.</summary>
-    public Located<string>? Id(string key, string example) => Name(key, example) is { } name && Names.UsableForFile(name, Findings) ? name : null;
-
-    /// <summary>A whole number, from 1 up to what a person could count.</summary>
-    public Located<int>? Count(string key, string example = "", int least = 1, int most = MostCounted)
+    /// <summary>Texts, in square brackets or one a line; a single one is a list of one.</summary>
+    public ImmutableArray<Located<string>> List(string key)
     {
-        if (Entry(key) is not { } entry || TextOf(entry, "a whole number", example) is not { } text)
-            return null;
-        var isNumber = text.Value.All(char.IsAsciiDigit);
-        if (isNumber && int.TryParse(text.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= least && number <= most)
-            return text.As(number);
-        var belongs = isNumber ? $"a whole number from {Say.Number(least)} to {Say.Number(most)}" : "a whole number";
-        WrongKind(entry, $"`{Say.Short(text.Value)}`", belongs, example.Length > 0 ? example : "12");
-        return null;
-    }
-
-    public Located<bool>? YesNo(string key) => OneOf(key, "yes", "no") is { } word ? word.As(word.Value == "yes") : null;
-
-    /// <summary>One of a few words.</summary>
-    public Located<string>? OneOf(string key, params ImmutableArray<string> words)
-    {
-        if (Entry(key) is not { } entry || TextOf(entry, Say.Or(words), words[0]) is not { } text)
-            return null;
-        if (words.Contains(text.Value))
-            return text;
-        Findings.Add(Names.NotInList(text, $"`{key}` of {What}", words));
-        return null;
-    }
-
-    /// <summary>Several of a few words.</summary>
-    public ImmutableArray<Located<string>> ListOf(string key, params ImmutableArray<string> words)
-    {
-        var list = List(key, $"[{words[0]}]");
-        foreach (var word in list.Where(w => !words.Contains(w.Value)))
-            Findings.Add(Names.NotInList(word, $"`{key}` of {What}", words));
-        return [.. list.Where(w => words.Contains(w.Value))];
-    }
-
-    /// <summary>Words or texts, in square brackets or one a line; a single word is a list of one.</summary>
-    public ImmutableArray<Located<string>> List(string key, string example = "[a, b]")
-    {
-        if (Entry(key) is not { } entry)
+        if (Entry(key) is not { } entry || RowOf(key) is not { Holds: Many many } row)
             return [];
         if (entry.Value is DataList list)
-            return [.. list.Items.Select(item => TextOf(entry with { Value = item }, "a text", example)).OfType<Located<string>>()];
-        if (TextOf(entry, "a list", example) is not { } single)
+            return [.. list.Items.Select(item => Textual(entry with { Value = item }, many.Form, row)).OfType<Located<string>>()];
+        if (Written(entry, many.OneMayHaveCommas ? "a text" : "a list", row.Example) is not { } single)
             return [];
-        if (!single.Value.Contains(',', StringComparison.Ordinal))
-            return [single];
+        if (many.OneMayHaveCommas || !single.Value.Contains(',', StringComparison.Ordinal))
+            return Fitting(single, many.Form, key) is { } only ? [only] : [];
         WrongKind(entry, $"one text with a comma in it, `{Say.Short(single.Value)}`", "a list", $"[{single.Value}]");
         return [];
     }
 
     /// <summary>The keys below a key.</summary>
-    public Fields? Below(string key, string what, string example) => MapOf(key, example) is { } map ? new Fields(map, what, Findings) { BlanksMayStay = BlanksMayStay } : null;
+    public Fields? Below(string key, string? called = null) =>
+        MapOf(key) is { } below && RowOf(key).Holds is Below holds ? Kept(new Fields(below, holds.Shape, Findings, called) { BlanksMayStay = BlanksMayStay }) : null;
 
     /// <summary>A list whose items have keys of their own but no names.</summary>
-    public IEnumerable<Fields> Members(string key, string example)
+    public IEnumerable<Fields> Members(string key)
     {
-        if (Entry(key) is not { } entry)
+        if (Entry(key) is not { } entry || RowOf(key) is not { Holds: Members holds } row)
             yield break;
         if (entry.Value is not DataList list)
         {
-            WrongKind(entry, Kind(entry.Value), "a list, each item behind `- `,", $"[{example}]");
+            WrongKind(entry, Kind(entry.Value), "a list, each item behind `- `,", $"[{row.Example}]");
             yield break;
         }
         foreach (var (number, item) in list.Items.Index().Where(i => !(BlanksMayStay && IsBlank(i.Item))))
-            if (item is DataMap map)
-                yield return new Fields(map, $"item {Say.Number(number + 1)} of `{key}`", Findings) { BlanksMayStay = BlanksMayStay };
+            if (item is DataMap member)
+                yield return Kept(new Fields(member, holds.Choice.Of(member), Findings, $"item {Say.Number(number + 1)} of `{key}`") { BlanksMayStay = BlanksMayStay });
             else
-                WrongKind(entry with { Value = item }, Kind(item), "a list of `key: value`", $"[{example}]");
+                WrongKind(entry with { Value = item }, Kind(item), "a list of `key: value`", $"[{row.Example}]");
     }
 
-    /// <summary>Things declared below a key, each under its name with keys of its own. Each may name its <c>basis</c>.</summary>
+    /// <summary>Things declared below a key, each under its name with keys of its own.</summary>
     /// <param name="key">The section.</param>
-    /// <param name="example">What one thing looks like.</param>
     /// <param name="make">Makes one of name and keys.</param>
-    /// <param name="shortFor">The key that a value without keys stands for: <c>engine: [stopped, running]</c> is its <c>values</c>.</param>
-    public IEnumerable<T> Each<T>(string key, string example, Func<Located<string>, Fields, T> make, string? shortFor = null)
+    public IEnumerable<T> Each<T>(string key, Func<Located<string>, Fields, T> make)
     {
-        foreach (var entry in MapOf(key, $"{{name: {example}}}")?.Entries ?? [])
+        foreach (var entry in MapOf(key)?.Entries ?? [])
         {
-            if (!Names.Usable(entry.Key, Findings))
+            if (RowOf(key) is not { Holds: Each holds } row || !Names.Usable(entry.Key, Findings))
                 continue;
-            if (OwnKeys(entry, shortFor) is not { } own)
-            {
-                WrongKind(entry, Kind(entry.Value), "a list of its facts, each `key: value`,", example, key);
-                continue;
-            }
-            var fields = new Fields(own, entry.Key.Value, Findings) { NamedAt = entry.Key.At };
-            yield return make(entry.Key, fields);
-            fields.Text("basis");
-            fields.Done();
+            if (OwnKeys(entry, holds.ShortFor) is { } own)
+                yield return make(entry.Key, Kept(new Fields(own, holds.Shape, Findings, entry.Key.Value) { NamedAt = entry.Key.At }));
+            else
+                WrongKind(entry, Kind(entry.Value), "a list of its facts, each `key: value`,", row.Example, key);
         }
     }
 
     private static DataMap? OwnKeys(DataEntry entry, string? shortFor) => entry.Value switch
     {
-        DataMap map => map,
+        DataMap own => own,
         DataText { Text: "" } => null,
         _ when shortFor is not null => new DataMap([new DataEntry(entry.Key.As(shortFor), entry.Value)], entry.Value.At),
         _ => null,
     };
 
-    /// <summary>Reports keys that must be there and are not.</summary>
-    public void Needs(params ImmutableArray<string> keys)
+    private Fields Kept(Fields below)
     {
-        foreach (var key in keys.Where(key => !Has(key)))
-            Findings.Add(Names.Missing(key, What, NamedAt ?? Names.Beginning(_map)));
-    }
-
-    /// <summary>Reports keys that nobody asked for, and those that must be there and are not.</summary>
-    public void Done(params ImmutableArray<string> required)
-    {
-        Needs(required);
-        foreach (var entry in _map.Entries.Where(e => !_asked.Contains(e.Key.Value)))
-            Findings.Add(Names.Unknown(entry.Key, What, _asked.Where(a => !Has(a))));
+        _below.Add(below);
+        return below;
     }
 
     private DataEntry? Entry(string key)
@@ -180,21 +118,50 @@ internal sealed partial class Fields
 
     private static bool IsBlank(DataNode value) => value is DataText { Text: "" };
 
-    private DataMap? MapOf(string key, string example)
+    private Row RowOf(string key) => shape.Find(key) ?? throw new InvalidOperationException($"{shape.Name} has no key {key}");
+
+    private DataMap? MapOf(string key)
     {
         if (Entry(key) is not { } entry)
             return null;
-        if (entry.Value is DataMap map)
-            return map;
-        WrongKind(entry, Kind(entry.Value), "a list of `key: value`", example);
+        if (entry.Value is DataMap below)
+            return below;
+        var row = RowOf(key);
+        WrongKind(entry, Kind(entry.Value), "a list of `key: value`", row.Holds is Each ? $"{{name: {row.Example}}}" : row.Example);
         return null;
     }
 
-    private Located<string>? TextOf(DataEntry entry, string belongs, string example)
+    private Located<string>? Textual(DataEntry entry, Form form, Row row) =>
+        Written(entry, Belongs(form), row.Example) is { } text ? Fitting(text, form, entry.Key.Value) : null;
+
+    /// <summary>The text where it is written as it should be; what its own reader says of it comes later.</summary>
+    private Located<string>? Fitting(Located<string> text, Form form, string key) => form switch
+    {
+        NameForm => Names.Usable(text, Findings) ? text : null,
+        IdForm => Names.Usable(text, Findings) && Names.UsableForFile(text, Findings) ? text : null,
+        WordForm { Words: var words } when !words.Contains(text.Value) => NotInList(text, key, words),
+        _ => text,
+    };
+
+    private Located<string>? NotInList(Located<string> text, string key, ImmutableArray<string> words)
+    {
+        Findings.Add(Names.NotInList(text, $"`{key}` of {What}", words));
+        return null;
+    }
+
+    private Located<string>? Written(DataEntry entry, string belongs, string example)
     {
         if (entry.Value is DataText { Text.Length: > 0 } text && !text.IsUnread())
             return text.Located();
         WrongKind(entry, Kind(entry.Value), belongs, example);
         return null;
+    }
+
+    private static Dictionary<string, DataEntry> ByKey(DataMap map)
+    {
+        var entries = new Dictionary<string, DataEntry>(map.Entries.Length, StringComparer.Ordinal);
+        foreach (var entry in map.Entries)
+            entries.TryAdd(entry.Key.Value, entry);
+        return entries;
     }
 }

@@ -2,6 +2,7 @@ using Witnessmark.Language.Findings;
 using Witnessmark.Language.Text;
 using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Faults;
+using Witnessmark.Reading.Shapes;
 
 namespace Witnessmark.Reading.Data;
 
@@ -31,6 +32,15 @@ internal sealed partial class Fields
                 NotGuessed,
                 ColonInText(entry.Value) ?? like));
     }
+
+    private static string Belongs(Form form) => form switch
+    {
+        NameForm or IdForm => "a name",
+        WordForm word => Say.Or(word.Words),
+        SizeForm { Kind: { } kind } => $"a quantity ({kind})",
+        SizeForm => "a quantity",
+        _ => "a text",
+    };
 
     private static string Kind(DataNode node) => node switch
     {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Witnessmark.Language.Model;
 using Witnessmark.Reading.Data;
 using Witnessmark.Reading.Facts;
+using Witnessmark.Reading.Shapes;
 
 namespace Witnessmark.Reading.FrontMatter;
 
@@ -13,25 +14,33 @@ internal static class Pins
     /// <summary>Kinds of thing that a common part can be given.</summary>
     public static readonly ImmutableArray<string> Kinds = ["fasteners", "torque wrench", "adapter", "part", "device"];
 
-    public static ImmutableArray<Pin> Uses(Fields fields)
+    private static readonly Shape UsesShape = new("uses", "`uses`")
     {
-        if (fields.Below("uses", "`uses`", "{WB-60: 1.2.0}") is not { } below)
-            return [];
-        var pins = ImmutableArray.CreateBuilder<Pin>();
-        foreach (var entry in below.Map.Entries)
-            if (FrontMatterReader.Version(below, entry.Key.Value) is { } version)
-                pins.Add(new Pin(entry.Key, version));
-        return pins.ToImmutable();
-    }
+        Other = Row.Written("WB-60", FrontMatterReader.VersionForm, "1.2.0", "the version that is performed"),
+    };
+
+    private static readonly Shape TakesShape = new("takes", "`takes`")
+    {
+        Other = Row.Written("group", new SpelledForm("parameter", () => $"^(?:{string.Join('|', Kinds)})(?:{LeftOut})?$"), "fasteners", "the kind of thing that it is given; `, may be left out` where it need not be"),
+        OtherKeys = Row.AName,
+    };
+
+    public static readonly Row UsesSection = Row.Below("uses", UsesShape, "{WB-60: 1.2.0}", "what it performs, in which version");
+
+    public static readonly Row TakesSection = Row.Below("takes", TakesShape, "{group: fasteners}", "what a common part is given");
+
+    public static ImmutableArray<Pin> Uses(Fields fields) => fields.Below(UsesSection.Key) is { } below
+        ? [.. below.Map.Entries.Select(entry => FrontMatterReader.Version(below, entry.Key.Value) is { } version ? new Pin(entry.Key, version) : null).OfType<Pin>()]
+        : [];
 
     public static ImmutableArray<Parameter> Takes(Fields fields)
     {
-        if (fields.Below("takes", "`takes`", "{group: fasteners}") is not { } below)
+        if (fields.Below(TakesSection.Key) is not { } below)
             return [];
         var parameters = ImmutableArray.CreateBuilder<Parameter>();
         foreach (var name in below.Map.Entries.Select(e => e.Key))
         {
-            if (below.Text(name.Value, "fasteners") is not { } text)
+            if (below.Text(name.Value) is not { } text)
                 continue;
             var mayBeLeftOut = text.Value.EndsWith(LeftOut, StringComparison.Ordinal);
             var kind = mayBeLeftOut ? text.Piece(0, text.Value.Length - LeftOut.Length) : text;

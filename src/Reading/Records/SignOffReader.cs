@@ -3,6 +3,7 @@ using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
 using Witnessmark.Reading.Data;
+using Witnessmark.Reading.Shapes;
 
 namespace Witnessmark.Reading.Records;
 
@@ -15,6 +16,66 @@ public static class SignOffReader
     public const string Key = "record";
 
     private static readonly ImmutableArray<string> OnlyHere = [Key, "hash", "copy", "entries"];
+
+    private static readonly Shape MachineShape = new(
+        "machine-of-record",
+        "the machine",
+        Row.Text("unit", "14", "its number on site"),
+        Row.Text("serial", "0417", "its serial number"),
+        Row.Quantity("hours", "12405 h", "what its hour meter shows", "time").OrZero);
+
+    private static readonly Shape MemberShape = new(
+        "crew-member",
+        "one of the crew",
+        Row.Text("initials", "MO", "who"),
+        Row.Text("role", "mechanic", "in which role"),
+        Row.Text("observed-by", "MO", "who watched, where the person still learns"));
+
+    private static readonly Shape EntryShape = new(
+        "entry",
+        "an entry",
+        Row.Text("step", "24/8", "the code that is printed at the step").Must)
+    {
+        Other = new Row("pins", new Anything(), "\"6\"", "a count, a reading or a word, under the name that is printed beside the box"),
+    };
+
+    private static readonly Shape DebtShape = new(
+        "debt",
+        "what is owed",
+        Row.Text("what", "wheel nut re-torque", "the work").Must,
+        Row.Text("due", "12407 h", "when"));
+
+    private static readonly Shape ReleaseShape = new(
+        "release",
+        "release",
+        Row.Text("by", "RK", "who gave the machine back"),
+        Row.Text("at", "2031-06-11T18:20+02:00", "when"));
+
+    internal static readonly Shape Shape = new(
+        "sign-off",
+        "the sign-off",
+        Row.Text(Key, "2031-06-11 unit 14 CL WB-40", "what the record is called").Must,
+        Row.Text("procedure", "WB-40", "what was worked").Must,
+        Row.Text("part", "strip", "the part of it"),
+        Row.Text("version", "2.1.0", "as printed"),
+        Row.Text("hash", "3f9a c21b 77de", "as printed"),
+        Row.Text("words", "es 6A89 FCB9 9BC8", "language and hash of the words of a translated copy"),
+        Row.Text("copy", "K7M", "set mark of the copy"),
+        Row.Text("issued", "2031-06-11T06:40+02:00", "when the copy was issued"),
+        Row.Text("issued-by", "RK", "who issued it"),
+        Row.Text("place", "CL", "where on the machine"),
+        Row.Members("crew", MemberShape, "{initials: MO, role: mechanic}", "who worked"),
+        Row.Text("typed-by", "TV", "who typed it from the sheet"),
+        Row.Text("sheet-image", "sha256:3f9a…", "hash of the picture of the sheet"),
+        Row.Members("entries", EntryShape, "{step: 24/8, by: TV}", "what was written at each step").Must,
+        Row.Lines("stops", "none, MO", "where work stopped; none is a signed statement"),
+        Row.Lines("deviations", "none, MO", "what was done otherwise; none is a signed statement"),
+        Row.Members("owed", DebtShape, "{what: wheel nut re-torque, due: 12407 h}", "work that must follow"),
+        Row.Below("release", ReleaseShape, "{by: RK, at: \"2031-06-11T18:20+02:00\"}", "who gave the machine back, and when"),
+        Row.Below("machine", MachineShape, "{unit: \"14\", serial: \"0417\", hours: 12405 h}", "which machine"))
+    {
+        BlanksMayStay = true,
+    };
 
     /// <summary>The record, or null when the file cannot be read; then there is a finding that says why.</summary>
     public static SignOff? Read(RawFile file, FindingList findings)
@@ -30,95 +91,53 @@ public static class SignOffReader
 
     private static SignOff Bind(SourceText source, DataMap map, FindingList findings)
     {
-        var record = new Fields(map, "the sign-off", findings) { BlanksMayStay = true };
+        var record = new Fields(map, Shape, findings);
         var signOff = new SignOff(source, map)
         {
-            Title = record.Text(Key, "2031-06-11 unit 14 CL WB-40"),
-            Procedure = record.Text("procedure", "WB-40"),
-            Part = record.Text("part", "strip"),
-            Version = record.Text("version", "2.1.0"),
-            Hash = record.Text("hash", "3f9a c21b 77de"),
-            Words = record.Text("words", "es 6A89 FCB9 9BC8"),
-            Copy = record.Text("copy", "K7M"),
-            Issued = record.Text("issued", "2031-06-11T06:40+02:00"),
-            IssuedBy = record.Text("issued-by", "RK"),
-            Place = record.Text("place", "CL"),
-            Crew = [.. record.Members("crew", "{initials: MO, role: mechanic}").Select(Member).OfType<CrewMember>()],
-            TypedBy = record.Text("typed-by", "TV"),
-            SheetImage = record.Text("sheet-image", "sha256:3f9a…"),
-            Entries = [.. record.Members("entries", "{step: 24/8, by: TV}").Select(Entry).OfType<SignOffEntry>()],
+            Title = record.Text(Key),
+            Procedure = record.Text("procedure"),
+            Part = record.Text("part"),
+            Version = record.Text("version"),
+            Hash = record.Text("hash"),
+            Words = record.Text("words"),
+            Copy = record.Text("copy"),
+            Issued = record.Text("issued"),
+            IssuedBy = record.Text("issued-by"),
+            Place = record.Text("place"),
+            Crew = [.. record.Members("crew").Select(Member).OfType<CrewMember>()],
+            TypedBy = record.Text("typed-by"),
+            SheetImage = record.Text("sheet-image"),
+            Entries = [.. record.Members("entries").Select(Entry).OfType<SignOffEntry>()],
             Stops = Statement(record, "stops"),
             Deviations = Statement(record, "deviations"),
-            Owed = Owed(record),
+            Owed = [.. record.Members("owed").Select(debt => debt.Text("what")).OfType<Located<string>>()],
             Release = Release(record),
         };
         signOff = WithMachine(signOff, record);
-        record.Needs(Key, "procedure", "entries");
         record.Done();
         return signOff;
     }
 
-    private static SignOff WithMachine(SignOff signOff, Fields record)
-    {
-        if (record.Below("machine", "the machine", "{unit: 14, serial: 0417, hours: 12405 h}") is not { } machine)
-            return signOff;
-        signOff = signOff with
-        {
-            Unit = machine.Text("unit", "14"),
-            Serial = machine.Text("serial", "0417"),
-            Hours = machine.Quantity("hours", "12405 h", "time"),
-        };
-        machine.Done();
-        return signOff;
-    }
+    private static SignOff WithMachine(SignOff signOff, Fields record) => record.Below("machine") is { } machine
+        ? signOff with { Unit = machine.Text("unit"), Serial = machine.Text("serial"), Hours = machine.Quantity("hours") }
+        : signOff;
 
-    private static CrewMember? Member(Fields member)
-    {
-        var initials = member.Text("initials", "MO");
-        var role = member.Text("role", "mechanic");
-        var observedBy = member.Text("observed-by", "MO");
-        member.Done();
-        return initials is { } who ? new CrewMember(who, role, observedBy) : null;
-    }
+    private static CrewMember? Member(Fields member) =>
+        member.Text("initials") is { } who ? new CrewMember(who, member.Text("role"), member.Text("observed-by")) : null;
 
     /// <summary>Counts, readings and words stand under names of their own; they are kept as they were written.</summary>
-    private static SignOffEntry? Entry(Fields entry)
-    {
-        entry.Needs("step");
-        return entry.Text("step", "24/8") is { } step
-            ? new SignOffEntry(step, [.. entry.Map.Entries.Where(e => e.Key.Value != "step")], entry.Map.At)
-            : null;
-    }
+    private static SignOffEntry? Entry(Fields entry) => entry.Text("step") is { } step
+        ? new SignOffEntry(step, [.. entry.Map.Entries.Where(e => e.Key.Value != "step")], entry.Map.At)
+        : null;
 
     /// <summary>One text, or one a line.</summary>
-    private static Located<string>? Statement(Fields record, string key)
+    private static Located<string>? Statement(Fields record, string key) => (record.List(key), record.Node(key)) switch
     {
-        if (record.Node(key) is not DataList list)
-            return record.Text(key, "none, MO");
-        var lines = record.List(key, "[stopped 14:10 for rain, MO]");
-        return lines.IsEmpty ? null : new Located<string>(string.Join("; ", lines.Select(l => l.Value)), list.At);
-    }
+        ([], _) or (_, null) => null,
+        ([var one], DataText) => one,
+        (var lines, { } node) => new Located<string>(string.Join("; ", lines.Select(l => l.Value)), node.At),
+    };
 
-    private static ImmutableArray<Located<string>> Owed(Fields record)
-    {
-        var owed = ImmutableArray.CreateBuilder<Located<string>>();
-        foreach (var debt in record.Members("owed", "{what: wheel nut re-torque, due: 12407 h}"))
-        {
-            if (debt.Text("what", "wheel nut re-torque") is { } what)
-                owed.Add(what);
-            debt.Text("due", "12407 h");
-            debt.Needs("what");
-            debt.Done();
-        }
-        return owed.ToImmutable();
-    }
-
-    private static ReleaseLine? Release(Fields record)
-    {
-        if (record.Below("release", "release", "{by: RK, at: 2031-06-11T18:20+02:00}") is not { } release)
-            return null;
-        var line = new ReleaseLine(release.Text("by", "RK"), release.Text("at", "2031-06-11T18:20+02:00"), release.Map.At);
-        release.Done();
-        return line;
-    }
+    private static ReleaseLine? Release(Fields record) =>
+        record.Below("release") is { } release ? new ReleaseLine(release.Text("by"), release.Text("at"), release.Map.At) : null;
 }

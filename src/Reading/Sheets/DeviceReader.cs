@@ -1,43 +1,45 @@
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
 using Witnessmark.Reading.Data;
+using Witnessmark.Reading.Shapes;
 
 namespace Witnessmark.Reading.Sheets;
 
 /// <summary>Locks, chocks, blanks: what goes in for the work and must come out again.</summary>
 internal static class DeviceReader
 {
-    public static Items<DeviceKind> Devices(Fields sheet) => new(sheet.Each("devices", "{tags: [B1, B2], blocks: [engine-start]}", One));
+    private static readonly Shape Shape = new(
+        "device",
+        "a device",
+        Row.List("tags", "[B1, B2]", "the tag on each one; so many tags, so many devices", Row.AName).Must,
+        Row.List("blocks", "[engine-start]", "what nobody can do while it is placed", new WordForm(["engine-start", "travel", "closing"])),
+        Row.Text("wording", "BLANK, red streamer", "what its tag says"),
+        Row.Quantity("rated", "0.35 MPa", "what it holds"),
+        Row.Text("turns", "cooling-line open to blanked", "the state that it changes while it is placed"),
+        Row.Text("against", "cooling relief 0.35 MPa", "what it must hold against"),
+        Row.Text("use", "keeps dust out", "what it is for"),
+        Row.Text("material", "steel, yield 235 MPa", "what it is made of"),
+        Row.Text("pad", "0.6 m square", "what it stands on"),
+        Row.Text("stored-at", "bracket on the rear frame", "where it is kept"),
+        Row.Text("substitute-for", "lock-pin puller", "the tool in whose place it is used"),
+        Row.Text("thread", "M16x2", "its thread"),
+        Row.Quantity("thickness", "2.0 mm", "how thick it is", "length"),
+        Row.Quantity("radius", "25 mm", "its radius", "length"),
+        Row.Quantity("length", "180 mm", "how long it is", "length"),
+        Row.Range("range", "0 to 10 MPa", "what it can be set to"),
+        Row.List("holes", "[1, 7]", "the holes that it goes into"),
+        Row.Basis);
 
-    private static DeviceKind One(Located<string> id, Fields device)
-    {
-        var kind = new DeviceKind(id, device.Map)
-        {
-            Tags = [.. device.List("tags", "[B1, B2]").Where(tag => Names.Usable(tag, device.Findings))],
-            Blocks = device.ListOf("blocks", "engine-start", "travel", "closing"),
-            Wording = device.Text("wording", "BLANK, red streamer"),
-            Rated = device.Quantity("rated", "0.35 MPa"),
-            Turns = device.Text("turns", "cooling-line open to blanked"),
-        };
-        device.Needs("tags");
-        WhatItIs(device);
-        return kind;
-    }
+    public static readonly Row Section = Row.Each("devices", Shape, "{tags: [B1, B2], blocks: [engine-start]}", "locks, chocks, blanks: what goes in for the work and comes out again");
 
-    /// <summary>Read, so that a slip is found; kept in the node until a rule works with it.</summary>
-    private static void WhatItIs(Fields device)
+    public static Items<DeviceKind> Devices(Fields sheet) => new(sheet.Each(Section.Key, One));
+
+    private static DeviceKind One(Located<string> id, Fields device) => new(id, device.Map)
     {
-        device.Text("against", "cooling relief 0.35 MPa");
-        device.Text("use", "keeps dust out");
-        device.Text("material", "steel, yield 235 MPa");
-        device.Text("pad", "0.6 m square");
-        device.Text("stored-at", "bracket on the rear frame");
-        device.Text("substitute-for", "lock-pin puller");
-        device.Text("thread", "M16x2");
-        device.Quantity("thickness", "2.0 mm", "length");
-        device.Quantity("radius", "25 mm", "length");
-        device.Quantity("length", "180 mm", "length");
-        device.Range("range", "0 to 10 MPa");
-        device.List("holes", "[1, 7]");
-    }
+        Tags = device.List("tags"),
+        Blocks = device.List("blocks"),
+        Wording = device.Text("wording"),
+        Rated = device.Quantity("rated"),
+        Turns = device.Text("turns"),
+    };
 }

@@ -1,39 +1,56 @@
-using System.Collections.Immutable;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
 using Witnessmark.Reading.Data;
+using Witnessmark.Reading.Shapes;
 
 namespace Witnessmark.Reading.Sheets;
 
 internal static class FastenerReader
 {
-    public static Items<FastenerGroup> Fasteners(Fields sheet) => new(sheet.Each("fasteners", "{count: 12, thread: M16x2, torque: 235 ± 12 N·m}", One));
+    public static readonly Row Pattern = Row.Word("pattern", ["star", "circular"], "the order around the circle");
 
-    private static FastenerGroup One(Located<string> id, Fields group)
+    private static readonly Shape Shape = new(
+        "fastener-group",
+        "a group of fasteners",
+        Row.Count("count", "12", "how many there are at one place"),
+        Row.Name("at", "line", "the kind of place that has one such group each"),
+        Row.Written("thread", ThreadReader.Form, "M16x2", "diameter and pitch"),
+        Row.Quantity("length", "55 mm", "under the head", "length"),
+        Row.Quantity("pitch-circle", "330 mm", "diameter of the circle through their centres", "length"),
+        Row.Quantity("across-flats", "24 mm", "width of a head", "length"),
+        Row.Text("class", "\"10.9\"", "property class"),
+        Row.Word("condition", ["dry", "oiled", "paste"], "state of the threads for which the torque holds"),
+        Row.Factor("k", "0.15", "nut factor of that state"),
+        Row.Factor("proof-fraction", "0.70", "share of the proof load that is aimed at"),
+        Row.Toleranced("torque", "235 ± 12 N·m", "what the wrench is set to", "torque"),
+        Row.Word("reuse", ["free", "inspect", "never"], "whether they may go in again"),
+        Row.Text("fits-one-way", "offset dowel", "what makes the part fit one way only"),
+        PassReader.Passes,
+        Row.List("sequence", "[1, 7, 4, 10]", "bolt numbers in the order of tightening", PassReader.Bolt),
+        Pattern,
+        Row.Basis);
+
+    public static readonly Row Section = Row.Each("fasteners", Shape, "{count: 12, thread: M16x2, torque: 235 ± 12 N·m}", "bolts, nuts and studs in groups");
+
+    public static Items<FastenerGroup> Fasteners(Fields sheet) => new(sheet.Each(Section.Key, One));
+
+    private static FastenerGroup One(Located<string> id, Fields group) => new(id, group.Map)
     {
-        var item = new FastenerGroup(id, group.Map)
-        {
-            Count = group.Count("count", "12"),
-            AtEach = group.Name("at", "line"),
-            Thread = group.Text("thread", "M16x2") is { } thread ? ThreadReader.Read(thread, group.Findings) : null,
-            Length = group.Quantity("length", "55 mm", "length"),
-            PitchCircle = group.Quantity("pitch-circle", "330 mm", "length"),
-            AcrossFlats = group.Quantity("across-flats", "24 mm", "length"),
-            PropertyClass = group.Text("class", "\"10.9\""),
-            Condition = group.OneOf("condition", "dry", "oiled", "paste"),
-            NutFactor = group.Number("k", "0.15"),
-            ProofFraction = group.Number("proof-fraction", "0.70"),
-            Torque = group.Toleranced("torque", "235 ± 12 N·m", "torque"),
-            Reuse = group.OneOf("reuse", "free", "inspect", "never"),
-            FitsOneWay = group.Text("fits-one-way", "offset dowel"),
-            Passes = PassReader.Passes(group),
-            Sequence = Sequence(group),
-            Basis = group.Text("basis", "maker data"),
-        };
-        group.OneOf("pattern", "star", "circular");
-        return item;
-    }
-
-    private static ImmutableArray<Located<int>> Sequence(Fields group) =>
-        [.. group.List("sequence", "[1, 7, 4, 10]").Select(n => PassReader.BoltNumber(n, group)).OfType<Located<int>>()];
+        Count = group.Count("count"),
+        AtEach = group.Text("at"),
+        Thread = group.Text("thread") is { } thread ? ThreadReader.Read(thread, group.Findings) : null,
+        Length = group.Quantity("length"),
+        PitchCircle = group.Quantity("pitch-circle"),
+        AcrossFlats = group.Quantity("across-flats"),
+        PropertyClass = group.Text("class"),
+        Condition = group.Text("condition"),
+        NutFactor = group.Factor("k"),
+        ProofFraction = group.Factor("proof-fraction"),
+        Torque = group.Toleranced("torque"),
+        Reuse = group.Text("reuse"),
+        FitsOneWay = group.Text("fits-one-way"),
+        Passes = PassReader.Read(group),
+        Sequence = [.. group.List("sequence").Select(n => PassReader.BoltNumber(n, group)).OfType<Located<int>>()],
+        Basis = group.Text("basis"),
+    };
 }

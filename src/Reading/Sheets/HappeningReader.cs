@@ -8,6 +8,7 @@ using Witnessmark.Language.Text;
 using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Facts;
 using Witnessmark.Reading.Faults;
+using Witnessmark.Reading.Shapes;
 
 namespace Witnessmark.Reading.Sheets;
 
@@ -17,7 +18,9 @@ internal static partial class HappeningReader
     private const string ChangeOfPeople = "change of people";
     private const string StopAbove = "stop above ";
 
-    private const string ThingBecomes = "(?<thing>" + Spelling.Name + ")(?: +at +(?<place>" + Spelling.Place + "))? +becomes +(?<value>" + Spelling.Name + ")$";
+    private const string ThingBecomes = "(?<thing>" + Spelling.Name + ")(?: +at +(?<place>" + Spelling.Place + "))? +becomes +(?<value>" + Spelling.Name + ")";
+    private const string TestPattern = "test +(?<test>" + Spelling.Name + ")";
+    private const string ThatChanges = "step +that +changes +(?<thing>" + Spelling.Name + ")";
 
     private static readonly ImmutableDictionary<string, FactWord> Verbs = ImmutableDictionary.CreateRange(StringComparer.Ordinal, new KeyValuePair<string, FactWord>[]
     {
@@ -25,6 +28,23 @@ internal static partial class HappeningReader
         new("loosens", FactWord.Loosen), new("snugs", FactWord.Snug), new("tightens", FactWord.Tighten), new("places", FactWord.Place), new("recovers", FactWord.Recover),
         new("measures", FactWord.Measure), new("inspects", FactWord.Inspect), new("tests", FactWord.Test),
     });
+
+    public static readonly SpelledForm Form = new("happenings", () => AtCommas(OnePattern));
+
+    public static readonly SpelledForm StepsForm = new(
+        "steps that are meant",
+        () => Spelling.Unnamed($"^(?:step +where +{ThingBecomes}|{ThatChanges}|step +that +{AnyVerb}(?: +or +{AnyVerb})*)$"));
+
+    public static readonly SpelledForm HadForm = new(
+        "what a step has",
+        () => AtCommas($"(?:crew +[0-9]+|(?:{string.Join('|', FactWords.All.Where(f => f.Place.HasFlag(FactPlace.Step)).Select(f => f.Spelling))})(?: [^,]*)?)"));
+
+    /// <summary>One happening as a pattern.</summary>
+    public static string OnePattern => Spelling.Unnamed($"(?:{ChangeOfPeople}|{ThingBecomes}|{TestPattern}|{StopAbove}(?:{AnyQuantity}))");
+
+    private static string AnyQuantity => string.Join('|', QuantityPatterns.Kinds.Select(kind => QuantityPatterns.Quantity(kind)[1..^1]));
+
+    private static string AnyVerb => $"(?:{string.Join('|', Verbs.Keys.Order(StringComparer.Ordinal))})";
 
     /// <summary>Happenings by comma; what is none is found.</summary>
     public static ImmutableArray<Happening> All(Located<string>? text, FindingList findings) =>
@@ -62,6 +82,8 @@ internal static partial class HappeningReader
 
     public static ImmutableArray<Had> Has(Located<string>? has, FindingList findings) =>
         has is { } text ? [.. text.AtCommas().Select(t => One(t) ?? NotHad(t, findings)).OfType<Had>()] : [];
+
+    private static string AtCommas(string one) => $@"^\s*{one}(?:\s*,\s*{one})*\s*$";
 
     private static Had? One(Located<string> text)
     {
@@ -108,18 +130,18 @@ internal static partial class HappeningReader
         return null;
     }
 
-    [GeneratedRegex("^" + ThingBecomes)]
+    [GeneratedRegex("^" + ThingBecomes + "$")]
     private static partial Regex Becomes { get; }
 
-    [GeneratedRegex("^step +where +" + ThingBecomes)]
+    [GeneratedRegex("^step +where +" + ThingBecomes + "$")]
     private static partial Regex StepWhere { get; }
 
-    [GeneratedRegex("^step +that +changes +(?<thing>" + Spelling.Name + ")$")]
+    [GeneratedRegex("^" + ThatChanges + "$")]
     private static partial Regex StepThatChanges { get; }
 
     [GeneratedRegex("^step +that +(?<verb>[a-z]+)(?: +or +(?<verb>[a-z]+))*$")]
     private static partial Regex StepThat { get; }
 
-    [GeneratedRegex("^test +(?<test>" + Spelling.Name + ")$")]
+    [GeneratedRegex("^" + TestPattern + "$")]
     private static partial Regex Test { get; }
 }

@@ -4,36 +4,42 @@ using Witnessmark.Language.Text;
 using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Data;
 using Witnessmark.Reading.Faults;
+using Witnessmark.Reading.Shapes;
 
 namespace Witnessmark.Reading.Sheets;
 
 internal static class HazardReader
 {
-    private const string Example = "{severity: serious, if-ignored: could}";
+    private static readonly ImmutableArray<string> Verbs = [.. FactWords.All.Where(IsWork).Select(w => w.Spelling)];
 
-    public static Items<Hazard> Hazards(Fields sheet) => new(sheet.Each("hazards", Example, One));
+    private static readonly SpelledForm WorkForm = new("work that a step does", () => $"^(?:{string.Join('|', Verbs)}) ");
 
-    private static Hazard One(Located<string> id, Fields hazard)
+    private static readonly Shape Shape = new(
+        "hazard",
+        "a hazard",
+        Row.Word("severity", ["death", "serious", "minor", "property"], "the worst that it does").Must,
+        Row.Word("if-ignored", ["will", "could"], "how likely that is where the message is ignored").Must,
+        Row.Text("source", "gravity", "where the energy comes from"),
+        Row.Quantity("energy", "312 kg", "how much of it"),
+        Row.Name("zone", "under-hook", "where it reaches"),
+        Row.List("controls", "[guide studs, call and answer]", "what keeps it away"),
+        Row.List("met-by", "[fit brake-stack]", "work that meets it: a step that does it has the message before it", WorkForm),
+        Row.Basis);
+
+    public static readonly Row Section = Row.Each("hazards", Shape, "{severity: serious, if-ignored: could}", "what can hurt people or break parts");
+
+    public static Items<Hazard> Hazards(Fields sheet) => new(sheet.Each(Section.Key, One));
+
+    private static Hazard One(Located<string> id, Fields hazard) => new(id, hazard.Map)
     {
-        var item = new Hazard(id, hazard.Map)
-        {
-            Severity = Severity(hazard),
-            IfIgnored = Likelihood(hazard),
-            Source = hazard.Text("source", "gravity"),
-            Energy = hazard.Quantity("energy", "312 kg") is { } energy ? energy.As(energy.At.Text) : null,
-            Zone = hazard.Name("zone", "under-hook"),
-            Controls = hazard.List("controls", "[guide studs, call and answer]"),
-            MetBy = [.. hazard.List("met-by", "[fit brake-stack]").Select(line => Work(line, hazard)).OfType<Located<MeetingWork>>()],
-        };
-        hazard.Needs("severity", "if-ignored");
-        return item;
-    }
-
-    private static Located<HarmSeverity>? Severity(Fields hazard) =>
-        hazard.OneOf("severity", "death", "serious", "minor", "property") is { } word ? word.As(Enum.Parse<HarmSeverity>(word.Value, ignoreCase: true)) : null;
-
-    private static Located<HarmLikelihood>? Likelihood(Fields hazard) =>
-        hazard.OneOf("if-ignored", "will", "could") is { } word ? word.As(Enum.Parse<HarmLikelihood>(word.Value, ignoreCase: true)) : null;
+        Severity = hazard.Text("severity") is { } severity ? severity.As(Enum.Parse<HarmSeverity>(severity.Value, ignoreCase: true)) : null,
+        IfIgnored = hazard.Text("if-ignored") is { } likely ? likely.As(Enum.Parse<HarmLikelihood>(likely.Value, ignoreCase: true)) : null,
+        Source = hazard.Text("source"),
+        Energy = hazard.Quantity("energy") is { } energy ? energy.As(energy.At.Text) : null,
+        Zone = hazard.Text("zone"),
+        Controls = hazard.List("controls"),
+        MetBy = [.. hazard.List("met-by").Select(line => Work(line, hazard)).OfType<Located<MeetingWork>>()],
+    };
 
     /// <summary><c>fit brake-stack</c>: a verb of steps and a thing.</summary>
     private static Located<MeetingWork>? Work(Located<string> line, Fields hazard)
@@ -52,8 +58,6 @@ internal static class HazardReader
             $"Write a verb of steps and a thing: `fit brake-stack`. Verbs are {Say.Or(Verbs)}.");
         return null;
     }
-
-    private static readonly ImmutableArray<string> Verbs = [.. FactWords.All.Where(IsWork).Select(w => w.Spelling)];
 
     private static bool IsWork(FactRow row) => row.Word.HandlesThings()
         || row.Word is FactWord.Drain or FactWord.Fill or FactWord.Measure or FactWord.Inspect or FactWord.Test or FactWord.Lift or FactWord.Land;

@@ -3,49 +3,70 @@ using Witnessmark.Language.Text;
 using Witnessmark.Reading.Data;
 using Witnessmark.Reading.Facts;
 using Witnessmark.Reading.Faults;
+using Witnessmark.Reading.Shapes;
 
 namespace Witnessmark.Reading.Sheets;
 
 /// <summary>Rules of the machine, and its openings.</summary>
 internal static class InterlockReader
 {
-    private const string WhenExample = "plates = reuse";
-    private const string RequiresExample = "brake-stack = verified";
-    private const string NeverExample = "engine = running, any device that blocks engine-start = placed";
+    private static readonly OneWhole Rule = new(["never"], ["before", "requires"], ["every", "has"], ["after", "owes"], ["after", "prove-again"]);
 
-    public static Items<Interlock> Interlocks(Fields sheet) =>
-        new(sheet.Each("interlocks", "{never: …, because: …}", One));
+    private static readonly Shape InterlockShape = new(
+        "interlock",
+        "an interlock",
+        Row.Written("never", ConditionFields.Form, "engine = running, any device that blocks engine-start = placed", "what is never true at once"),
+        Row.Written("before", HappeningReader.Form, "backing-ring becomes fitted", "what must not happen"),
+        Row.Written("when", ConditionFields.Form, "plates = reuse", "when this holds"),
+        Row.Written("requires", ConditionFields.Form, "brake-stack = verified", "until this is true"),
+        Row.Written("every", HappeningReader.StepsForm, "step where engine becomes running", "each step of this kind"),
+        Row.Written("has", HappeningReader.HadForm, "call, answer", "what it has"),
+        Row.Written("after", HappeningReader.Form, "wheel-nuts becomes torqued", "what has happened"),
+        Row.Text("owes", "wheel-nut re-torque after 2 h, 10 h", "what is then owed"),
+        Row.Text("prove-again", "accumulators", "the state whose proof is then lost"),
+        Row.Text("because", "a hung load can drop or swing", "the reason"),
+        Row.Basis)
+    {
+        Needs = [Rule],
+    };
 
-    public static Items<Opening> Openings(Fields sheet) =>
-        new(sheet.Each("openings", "{open-when: hub = removed, covered-by: bore-cover}", (id, opening) => new Opening(
-            id,
-            opening.Map,
-            opening.Condition("open-when", "hub = removed"),
-            opening.Name("covered-by", "bore-cover"))));
+    private static readonly Shape OpeningShape = new(
+        "opening",
+        "an opening",
+        Row.Written("open-when", ConditionFields.Form, "hub = removed", "when dirt can get in"),
+        Row.Name("covered-by", "bore-cover", "the device that closes it"),
+        Row.Basis);
+
+    public static readonly Row Section = Row.Each("interlocks", InterlockShape, "{never: \"hub = removed, engine = running\", because: a part can be thrown}", "rules of the machine, each in one of four forms");
+
+    public static readonly Row OpeningSection = Row.Each("openings", OpeningShape, "{open-when: hub = removed, covered-by: bore-cover}", "where dirt can get in");
+
+    public static Items<Interlock> Interlocks(Fields sheet) => new(sheet.Each(Section.Key, One));
+
+    public static Items<Opening> Openings(Fields sheet) => new(sheet.Each(OpeningSection.Key, (id, opening) =>
+        new Opening(id, opening.Map, opening.Condition("open-when"), opening.Text("covered-by"))));
 
     private static Interlock One(Located<string> id, Fields rule)
     {
-        var interlock = new Interlock(id, rule.Map)
+        CheckForm(id, rule);
+        return Waiting(new Interlock(id, rule.Map)
         {
-            Never = rule.Text("never", NeverExample),
-            NeverWhen = rule.Condition("never", NeverExample)?.Value,
-            When = rule.Text("when", WhenExample),
-            OnlyWhen = rule.Condition("when", WhenExample)?.Value,
-            Requires = rule.Text("requires", RequiresExample),
-            Needed = rule.Condition("requires", RequiresExample)?.Value,
-            Owes = rule.Text("owes", "wheel-nut re-torque after 2 h, 10 h"),
-            Because = rule.Text("because", "a hung load can drop or swing"),
+            Never = rule.Text("never"),
+            NeverWhen = rule.Condition("never")?.Value,
+            When = rule.Text("when"),
+            OnlyWhen = rule.Condition("when")?.Value,
+            Requires = rule.Text("requires"),
+            Needed = rule.Condition("requires")?.Value,
+            Owes = rule.Text("owes"),
+            Because = rule.Text("because"),
             Basis = rule.Text("basis"),
-        };
-        interlock = Waiting(interlock, rule);
-        CheckForm(interlock, rule);
-        return interlock;
+        }, rule);
     }
 
     private static Interlock Waiting(Interlock interlock, Fields rule)
     {
-        var (before, after) = (rule.Text("before", "backing-ring becomes fitted"), rule.Text("after", "wheel-nuts becomes torqued"));
-        var (every, has, again) = (rule.Text("every", "step where engine becomes running"), rule.Text("has", "call, answer"), rule.Text("prove-again", "accumulators"));
+        var (before, after) = (rule.Text("before"), rule.Text("after"));
+        var (every, has, again) = (rule.Text("every"), rule.Text("has"), rule.Text("prove-again"));
         return interlock with
         {
             Before = before,
@@ -61,19 +82,14 @@ internal static class InterlockReader
         };
     }
 
-    private static void CheckForm(Interlock rule, Fields fields)
+    private static void CheckForm(Located<string> id, Fields fields)
     {
-        var forms = new[] { rule.Never, rule.Before, rule.Every, rule.After }.Count(form => form is not null);
-        var whole = forms == 1 && (rule.Never is not null
-            || (rule.Before is not null && rule.Requires is not null)
-            || (rule.Every is not null && rule.Has is not null)
-            || (rule.After is not null && (rule.Owes ?? rule.ProveAgain) is not null));
-        if (whole || fields.Map.Entries.IsEmpty)
+        if (Rule.Met(fields.Has))
             return;
         fields.Findings.Add(
             DataFaults.InterlockShape,
-            rule.Id.At,
-            forms > 1 ? $"Interlock {rule.Id} is more than one rule." : $"Interlock {rule.Id} does not say a whole rule.",
+            id.At,
+            Rule.Meant(fields.Has) > 1 ? $"Interlock {id} is more than one rule." : $"Interlock {id} does not say a whole rule.",
             "Half a rule can never be broken, so it protects nobody.",
             "Write one of four: `never`; `before` with `requires` (and `when`); `every` with `has`; `after` with `owes` or `prove-again`.");
     }

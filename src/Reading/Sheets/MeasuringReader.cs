@@ -1,90 +1,123 @@
 using System.Collections.Immutable;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Quantities;
 using Witnessmark.Language.Text;
 using Witnessmark.Reading.Data;
+using Witnessmark.Reading.Shapes;
 
 namespace Witnessmark.Reading.Sheets;
 
 /// <summary>What is measured, looked at and worked out.</summary>
 internal static class MeasuringReader
 {
-    private const int MostPoints = 24;
     private const string UpTo = "up to ";
     private const string ClearanceOf = "as clearance of ";
 
+    private static readonly CountForm Number = new(1, 24);
+
+    private static readonly Shape Bands = new("bands", "bands")
+    {
+        Other = Row.Range("good", "4.92 to 5.08 mm", "readings of this band"),
+        OtherKeys = Row.AName,
+    };
+
+    private static readonly Shape ReadingShape = new(
+        "reading",
+        "a reading",
+        Row.Name("of", "friction-disc", "what is measured"),
+        Row.Written("points", new SpelledForm("points", () => $"^(?:{UpTo}\\s*)?{WholeNumbers.Pattern(Number.Least, Number.Most)}$"), "3", "how many points are read; `up to 6` where there may be fewer"),
+        Row.List("at", "[12, 4, 8]", "what the points are called"),
+        Row.Quantity("resolution", "0.01 mm", "the smallest difference that is read"),
+        Row.Range("plausible", "4.50 to 5.50 mm", "what can be read at all"),
+        Row.Word("judge", ["each", "least", "most", "mean", "spread", "sum"], "what of the points is judged"),
+        Row.Below("bands", Bands, "{good: 4.92 to 5.08 mm}", "what a reading means"),
+        Row.Name("gauge", "micrometer-25", "what it is read with"),
+        Row.Text("look-for", "scores that a nail catches", "what is looked for where nothing is measured"),
+        Row.List("verdicts", "[sound, scored]", "what can be found then", Row.AName),
+        Row.Text("what", "shaft end beyond the snap-ring groove", "what exactly is measured"),
+        Row.Text("outside", "stop, call the mechanic", "what to do outside the bands"),
+        Row.Basis)
+    {
+        Needs = [new FirstBegun(["look-for", "verdicts"], ["resolution"])],
+    };
+
+    private static readonly Shape ValueShape = new(
+        "worked-value",
+        "a worked value",
+        Row.Text("formula", "mean of cavity-depth - sum of disc-thickness", "how it is worked out").Must,
+        Row.Written("accept", new SizeForm(Size.Range, null, LeastSize.Anything) { Or = $"^{ClearanceOf}" }, "2.8 to 3.6 mm", "what is accepted; or `as clearance of` a stack"),
+        Row.Quantity("round", "0.01 mm", "to what it is rounded"),
+        Row.List("from-stock", "[0.05 mm, 0.10 mm]", "sizes that it is put together from", new SizeForm(Size.Quantity, null, LeastSize.Anything)),
+        Row.Text("pieces", "up to 3", "how many pieces that takes"),
+        Row.Text("outside", "ring stays off, call the mechanic", "what to do outside"),
+        Row.Basis);
+
     /// <summary>The <c>readings:</c> of a sheet or of a procedure's front matter.</summary>
-    public static Items<ReadingItem> Readings(Fields fields) => new(fields.Each("readings", "{resolution: 0.01 mm, bands: …}", Reading));
+    public static readonly Row Readings = Row.Each("readings", ReadingShape, "{resolution: 0.01 mm, bands: {good: 4.92 to 5.08 mm}}", "what is measured or looked at");
 
     /// <summary>The <c>values:</c> of a sheet or of a procedure's front matter.</summary>
-    public static Items<WorkedValue> Values(Fields fields) => new(fields.Each("values", "{formula: …, accept: 2.8 to 3.6 mm}", Worked));
+    public static readonly Row Values = Row.Each("values", ValueShape, "{formula: mean of cavity-depth, accept: 2.8 to 3.6 mm}", "what is worked out from readings");
+
+    public static Items<ReadingItem> ReadReadings(Fields fields) => new(fields.Each(Readings.Key, Reading));
+
+    public static Items<WorkedValue> ReadValues(Fields fields) => new(fields.Each(Values.Key, Worked));
 
     private static ReadingItem Reading(Located<string> id, Fields reading)
     {
         var points = Points(reading);
-        var item = new ReadingItem(id, reading.Map)
+        return new ReadingItem(id, reading.Map)
         {
-            Of = reading.Name("of", "friction-disc"),
+            Of = reading.Text("of"),
             Points = points?.Number,
             UpToPoints = points?.UpTo ?? false,
-            PointNames = reading.List("at", "[12, 4, 8]"),
-            Resolution = reading.Quantity("resolution", "0.01 mm"),
-            Plausible = reading.Range("plausible", "4.50 to 5.50 mm"),
-            Judge = reading.OneOf("judge", "each", "least", "most", "mean", "spread", "sum"),
-            Bands = Bands(reading),
-            Gauge = reading.Name("gauge", "micrometer-25"),
-            LookFor = reading.Text("look-for", "scores that a nail catches"),
-            Verdicts = [.. reading.List("verdicts", "[sound, scored]").Where(v => Names.Usable(v, reading.Findings))],
-            What = reading.Text("what", "shaft end beyond the snap-ring groove"),
-            Outside = reading.Text("outside", "stop, call the mechanic"),
-            Basis = reading.Text("basis", "maker data"),
+            PointNames = reading.List("at"),
+            Resolution = reading.Quantity("resolution"),
+            Plausible = reading.Range("plausible"),
+            Judge = reading.Text("judge"),
+            Bands = ReadBands(reading),
+            Gauge = reading.Text("gauge"),
+            LookFor = reading.Text("look-for"),
+            Verdicts = reading.List("verdicts"),
+            What = reading.Text("what"),
+            Outside = reading.Text("outside"),
+            Basis = reading.Text("basis"),
         };
-        if (reading.Has("look-for") || reading.Has("verdicts"))
-            reading.Needs("look-for", "verdicts");
-        else
-            reading.Needs("resolution");
-        return item;
     }
 
     /// <summary><c>3</c>, or <c>up to 6</c> where there may be fewer.</summary>
     private static (Located<int> Number, bool UpTo)? Points(Fields reading)
     {
-        if (reading.Node("points") is not DataText text || !text.Text.StartsWith(UpTo, StringComparison.Ordinal))
-            return reading.Count("points", "3", most: MostPoints) is { } fixedNumber ? (fixedNumber, false) : null;
-        var entry = reading.Map.Find("points")!;
-        var rest = new DataText(text.Text[UpTo.Length..].Trim(), text.At);
-        var most = new Fields(new DataMap([entry with { Value = rest }], text.At), reading.What, reading.Findings);
-        return most.Count("points", "up to 6", most: MostPoints) is { } number ? (number, true) : null;
+        if (reading.Text("points") is not { } text)
+            return null;
+        var upTo = text.Value.StartsWith(UpTo, StringComparison.Ordinal);
+        var number = upTo ? text.As(text.Value[UpTo.Length..].Trim()) : text;
+        return reading.Counted(reading.Map.Find("points")!, number, Number, upTo ? "up to 6" : "3") is { } points ? (points, upTo) : null;
     }
 
-    private static ImmutableArray<ReadingBand> Bands(Fields reading)
-    {
-        if (reading.Below("bands", $"bands of {reading.What}", "{good: 4.92 to 5.08 mm}") is not { } bands)
-            return [];
-        return
+    private static ImmutableArray<ReadingBand> ReadBands(Fields reading) => reading.Below("bands", $"bands of {reading.What}") is { } bands
+        ?
         [
             .. bands.Map.Entries.Where(e => Names.Usable(e.Key, reading.Findings))
-                .Select(e => (Name: e.Key, Range: bands.Range(e.Key.Value, "4.92 to 5.08 mm")))
+                .Select(e => (Name: e.Key, Range: bands.Range(e.Key.Value)))
                 .Where(b => b.Range is not null)
                 .Select(b => new ReadingBand(b.Name, b.Range!.Value)),
-        ];
-    }
+        ]
+        : [];
 
     private static WorkedValue Worked(Located<string> id, Fields value)
     {
         var clearanceOf = ClearanceStack(value);
-        var item = new WorkedValue(id, value.Map)
+        return new WorkedValue(id, value.Map)
         {
-            Formula = value.Text("formula", "mean of cavity-depth - sum of disc-thickness"),
-            Accept = clearanceOf is null ? value.Range("accept", "2.8 to 3.6 mm") : null,
+            Formula = value.Text("formula"),
+            Accept = clearanceOf is null ? value.Range("accept") : null,
             AcceptAsClearanceOf = clearanceOf,
-            Round = value.Quantity("round", "0.01 mm"),
-            FromStock = value.Quantities("from-stock", "0.05 mm"),
-            Pieces = value.Text("pieces", "up to 3"),
-            Outside = value.Text("outside", "ring stays off, call the mechanic"),
-            Basis = value.Text("basis", "maker data"),
+            Round = value.Quantity("round"),
+            FromStock = value.Quantities("from-stock"),
+            Pieces = value.Text("pieces"),
+            Outside = value.Text("outside"),
+            Basis = value.Text("basis"),
         };
-        value.Needs("formula");
-        return item;
     }
 
     private static Located<string>? ClearanceStack(Fields value) =>

@@ -6,6 +6,7 @@ using Witnessmark.Language.Text;
 using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Data;
 using Witnessmark.Reading.Faults;
+using Witnessmark.Reading.Shapes;
 
 namespace Witnessmark.Reading.Sheets;
 
@@ -14,12 +15,18 @@ internal static class PassReader
 {
     private const string Circular = " circular";
 
-    public static ImmutableArray<Located<TorquePass>> Passes(Fields fields) =>
-        [.. fields.List("passes", "[30 %, 60 %, 100 %, 100 % circular]").Select(text => One(text, fields)).OfType<Located<TorquePass>>()];
+    private static readonly SpelledForm Form = new("pass", () => $"{QuantityPatterns.Share[..^1]}(?:{Circular})?$");
+
+    public static readonly CountForm Bolt = new(1, 999);
+
+    public static readonly Row Passes = Row.List("passes", "[30 %, 60 %, 100 %, 100 % circular]", "shares of the torque, pass by pass", Form);
+
+    public static ImmutableArray<Located<TorquePass>> Read(Fields fields) =>
+        [.. fields.List(Passes.Key).Select(text => One(text, fields)).OfType<Located<TorquePass>>()];
 
     public static Located<int>? BoltNumber(Located<string> text, Fields fields)
     {
-        if (int.TryParse(text.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number > 0)
+        if (int.TryParse(text.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= Bolt.Least && number <= Bolt.Most)
             return text.As(number);
         fields.Findings.Add(
             DataFaults.ValueWrongKind,

@@ -4,12 +4,17 @@ using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
 using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Faults;
+using Witnessmark.Reading.Shapes;
 
 namespace Witnessmark.Reading.Sheets;
 
 /// <summary>Serial numbers that a sheet or a procedure is for: <c>from 0200</c>, <c>from 0200 to 0999</c>.</summary>
 internal static partial class SerialsReader
 {
+    private const string Pattern = "^from +(?<from>[0-9]{1,20})( +to +(?<to>[0-9]{1,20}))?$";
+
+    public static readonly SpelledForm Form = new("serial numbers", () => Pattern);
+
     public static Located<SerialRange>? Read(Located<string> text, FindingList findings)
     {
         var match = Shape().Match(text.Value);
@@ -27,6 +32,6 @@ internal static partial class SerialsReader
         return null;
     }
 
-    [GeneratedRegex(@"^from +(?<from>[0-9]{1,20})( +to +(?<to>[0-9]{1,20}))?$")]
+    [GeneratedRegex(Pattern)]
     private static partial Regex Shape();
 }

@@ -1,46 +1,40 @@
-using System.Collections.Immutable;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Quantities;
 using Witnessmark.Language.Text;
-using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Data;
+using Witnessmark.Reading.Shapes;
 
 namespace Witnessmark.Reading.Sheets;
 
 internal static class ShimReader
 {
-    private const int MostPieces = 10;
-    private const int MostSizes = 24;
+    private static readonly Shape Shape = new(
+        "shims",
+        "shims",
+        Row.Text("what", "thin rings under the hub retainer", "what exactly they are"),
+        Row.List("sizes", "[0.05 mm, 0.10 mm]", "thicknesses in stock", new SizeForm(Size.Quantity, "length", LeastSize.AboveZero), most: 24).Must,
+        Row.Count("most", "5", "pieces in one pack; 5 when not written", most: 10),
+        Row.Word("thicker-is", ["looser", "tighter"], "what a thicker pack makes of the play"),
+        Row.Range("play", "0.05 to 0.15 mm", "the play that is accepted", "length").Must,
+        Row.Quantity("target", "0.10 mm", "the play that is aimed at; its middle when not written", "length").OrZero,
+        Row.Quantity("as-built", "1.85 mm", "thickness of the whole pack as the machine was built", "length"),
+        Row.Range("plausible", "0.00 to 0.60 mm", "plays that can be measured with that pack in", "length"),
+        Row.Basis);
 
-    public static Items<ShimItem> Shims(Fields sheet) => new(sheet.Each("shims", "{sizes: [0.05 mm, 0.10 mm], thicker-is: looser, play: 0.05 to 0.15 mm}", One));
+    public static readonly Row Section = Row.Each("shims", Shape, "{sizes: [0.05 mm, 0.10 mm], thicker-is: looser, play: 0.05 to 0.15 mm}", "thin rings put together to one pack that sets a play");
 
-    private static ShimItem One(Located<string> id, Fields shims)
+    public static Items<ShimItem> Shims(Fields sheet) => new(sheet.Each(Section.Key, One));
+
+    private static ShimItem One(Located<string> id, Fields shims) => new(id, shims.Map)
     {
-        var item = new ShimItem(id, shims.Map)
-        {
-            What = shims.Text("what", "thin rings under the hub retainer"),
-            Sizes = Sizes(shims),
-            Most = shims.Count("most", "5", most: MostPieces),
-            ThickerIs = shims.OneOf("thicker-is", "looser", "tighter"),
-            Play = shims.Range("play", "0.05 to 0.15 mm", "length"),
-            Target = shims.Quantity("target", "0.10 mm", "length"),
-            AsBuilt = shims.Quantity("as-built", "1.85 mm", "length"),
-            Plausible = shims.Range("plausible", "0.00 to 0.60 mm", "length"),
-            Basis = shims.Text("basis", "maker data"),
-        };
-        shims.Needs("sizes", "play");
-        return item;
-    }
-
-    private static ImmutableArray<Located<Quantity>> Sizes(Fields shims)
-    {
-        var sizes = shims.Quantities("sizes", "0.05 mm", "length");
-        if (sizes.Length > MostSizes)
-            shims.WrongKind(shims.Map.Find("sizes")!, $"a list of {Say.Number(sizes.Length)}", $"a list of at most {Say.Number(MostSizes)} sizes", "[0.05 mm, 0.10 mm]");
-        else if (sizes.FirstOrDefault(s => s.Value.Number <= 0) is { Value.Unit: not null } none)
-            shims.WrongKind(shims.Map.Find("sizes")!, $"a list with `{none.At.Text}` in it", "a list of sizes above zero", "[0.05 mm, 0.10 mm]");
-        else
-            return sizes;
-        return [];
-    }
+        What = shims.Text("what"),
+        Sizes = shims.Quantities("sizes"),
+        Most = shims.Count("most"),
+        ThickerIs = shims.Text("thicker-is"),
+        Play = shims.Range("play"),
+        Target = shims.Quantity("target"),
+        AsBuilt = shims.Quantity("as-built"),
+        Plausible = shims.Range("plausible"),
+        Basis = shims.Text("basis"),
+    };
 }

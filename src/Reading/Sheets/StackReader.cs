@@ -7,6 +7,7 @@ using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Data;
 using Witnessmark.Reading.Facts;
 using Witnessmark.Reading.Faults;
+using Witnessmark.Reading.Shapes;
 
 namespace Witnessmark.Reading.Sheets;
 
@@ -17,30 +18,40 @@ internal static partial class StackReader
     private const string Facing = "faced side to ";
     private const string Like = "Write parts in building order, one line a row: `end-plate, faced side to piston` or `8 x steel-plate, friction-disc`.";
 
-    public static Items<PartStack> Stacks(Fields sheet) => new(sheet.Each("stacks", "{cavity: 86.2 ± 0.15 mm, from: piston, order: […]}", One));
+    private const string TimesPattern = "^(?<n>[0-9]+) *[x×] +";
+    private const string Piece = $"(?:{Facing}.+|{Spelling.Name})";
 
-    private static PartStack One(Located<string> id, Fields stack)
+    private static readonly SpelledForm RowForm = new("row of a stack", () => $"^(?:[0-9]+ *[x×] +)?\\s*{Piece}(?:\\s*,\\s*{Piece})*\\s*$");
+
+    private static readonly Shape Shape = new(
+        "stack",
+        "a stack",
+        Row.Toleranced("cavity", "86.2 ± 0.15 mm", "depth of the room that it is built in", "length"),
+        Row.Name("from", "piston", "what it is built from"),
+        Row.Name("to", "ring", "what closes it"),
+        Row.Lines("order", "[\"8 x steel-plate, friction-disc\", end-plate]", "parts in building order, one line a row", RowForm).Must,
+        Row.Range("clearance", "2.8 to 3.6 mm", "play that is left when it is closed", "length"),
+        Row.Quantity("seal-overrun", "8.6 mm", "travel at which the piston leaves its seal", "length"),
+        Row.Quantity("margin", "0.5 mm", "what of that travel must be left", "length").OrZero,
+        Row.Basis);
+
+    public static readonly Row Section = Row.Each("stacks", Shape, "{cavity: 86.2 ± 0.15 mm, from: piston, order: [friction-disc]}", "parts that are built in an order");
+
+    public static Items<PartStack> Stacks(Fields sheet) => new(sheet.Each(Section.Key, One));
+
+    private static PartStack One(Located<string> id, Fields stack) => new(id, stack.Map)
     {
-        var item = new PartStack(id, stack.Map)
-        {
-            Cavity = stack.Toleranced("cavity", "86.2 ± 0.15 mm", "length"),
-            From = stack.Name("from", "piston"),
-            To = stack.Name("to", "ring"),
-            Order = [.. OrderLines(stack).Select(line => Row(line, stack)).OfType<StackRow>()],
-            Clearance = stack.Range("clearance", "2.8 to 3.6 mm", "length"),
-            SealOverrun = stack.Quantity("seal-overrun", "8.6 mm", "length"),
-            Margin = stack.Quantity("margin", "0.5 mm", "length"),
-            Basis = stack.Text("basis", "maker data"),
-        };
-        stack.Needs("order");
-        return item;
-    }
+        Cavity = stack.Toleranced("cavity"),
+        From = stack.Text("from"),
+        To = stack.Text("to"),
+        Order = [.. stack.List("order").Select(line => Line(line, stack)).OfType<StackRow>()],
+        Clearance = stack.Range("clearance"),
+        SealOverrun = stack.Quantity("seal-overrun"),
+        Margin = stack.Quantity("margin"),
+        Basis = stack.Text("basis"),
+    };
 
-    /// <summary>A row has commas of its own, so one row alone may stand behind the key.</summary>
-    private static ImmutableArray<Located<string>> OrderLines(Fields stack) =>
-        stack.Node("order") is DataText { Text.Length: > 0 } single ? [single.Located()] : stack.List("order", "[end-plate, friction-disc]");
-
-    private static StackRow? Row(Located<string> line, Fields stack)
+    private static StackRow? Line(Located<string> line, Fields stack)
     {
         var times = Times().Match(line.Value);
         if (Turns(times) is not { } turns)
@@ -74,6 +85,6 @@ internal static partial class StackReader
         return null;
     }
 
-    [GeneratedRegex(@"^(?<n>[0-9]+) *[x×] +")]
+    [GeneratedRegex(TimesPattern)]
     private static partial Regex Times();
 }

@@ -1,35 +1,53 @@
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
 using Witnessmark.Reading.Data;
+using Witnessmark.Reading.Shapes;
 
 namespace Witnessmark.Reading.Sheets;
 
 internal static class TestReader
 {
+    private static readonly Shape Shape = new(
+        "test",
+        "a test",
+        Row.Text("medium", "hydraulic oil", "what presses"),
+        Row.Quantity("pressure", "4.0 MPa", "the pressure that is held", "pressure"),
+        Row.Quantity("at-most", "4.4 MPa", "the pressure that is never passed", "pressure"),
+        Row.Quantity("settle", "5 min", "waiting before the clock runs", "time").OrZero,
+        Row.Quantity("hold", "10 min", "how long it is held", "time"),
+        Row.Quantity("second-look", "10 min", "when somebody looks again", "time"),
+        Row.Range("gauge", "0 to 10 MPa", "range of the gauge"),
+        Row.List("readings", "[pedal-pressure]", "what is read"),
+        Row.Text("passes", "pedal-pressure = holds", "when it is passed"),
+        Row.Text("what", "machine held on the service brake", "what exactly is tried"),
+        ConditionFields.LostWhenRow,
+        Row.Text("load", "gross 61 400 kg", "with what load"),
+        Row.Quantity("speed", "10 mph", "at what speed", "speed"),
+        Row.Basis);
+
     /// <summary>The <c>tests:</c> of a sheet or of a procedure's front matter.</summary>
-    public static Items<TestItem> Tests(Fields fields) => new(fields.Each("tests", "{medium: hydraulic oil, pressure: 4.0 MPa, hold: 10 min}", One));
+    public static readonly Row Section = Row.Each("tests", Shape, "{medium: hydraulic oil, pressure: 4.0 MPa, hold: 10 min}", "what is tried under pressure or load");
+
+    public static Items<TestItem> Tests(Fields fields) => new(fields.Each(Section.Key, One));
 
     private static TestItem One(Located<string> id, Fields test)
     {
         var (when, after) = test.LostWhen();
-        var item = new TestItem(id, test.Map)
+        return new TestItem(id, test.Map)
         {
-            Medium = test.Text("medium", "hydraulic oil"),
-            Pressure = test.Quantity("pressure", "4.0 MPa", "pressure"),
-            AtMost = test.Quantity("at-most", "4.4 MPa", "pressure"),
-            Settle = test.Quantity("settle", "5 min", "time"),
-            Hold = test.Quantity("hold", "10 min", "time"),
-            SecondLook = test.Quantity("second-look", "10 min", "time"),
-            GaugeRange = test.Range("gauge", "0 to 10 MPa"),
-            Readings = test.List("readings", "[pedal-pressure]"),
-            Passes = test.Text("passes", "pedal-pressure = holds"),
-            What = test.Text("what", "machine held on the service brake"),
+            Medium = test.Text("medium"),
+            Pressure = test.Quantity("pressure"),
+            AtMost = test.Quantity("at-most"),
+            Settle = test.Quantity("settle"),
+            Hold = test.Quantity("hold"),
+            SecondLook = test.Quantity("second-look"),
+            GaugeRange = test.Range("gauge"),
+            Readings = test.List("readings"),
+            Passes = test.Text("passes"),
+            What = test.Text("what"),
             LostWhen = when,
             LostAfter = after,
-            Basis = test.Text("basis", "maker data"),
+            Basis = test.Text("basis"),
         };
-        test.Text("load", "gross 61 400 kg");
-        test.Quantity("speed", "10 mph", "speed");
-        return item;
     }
 }

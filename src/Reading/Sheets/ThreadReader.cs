@@ -6,12 +6,17 @@ using Witnessmark.Language.Quantities;
 using Witnessmark.Language.Text;
 using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Faults;
+using Witnessmark.Reading.Shapes;
 
 namespace Witnessmark.Reading.Sheets;
 
 /// <summary>A metric thread with its pitch: <c>M16x2</c>, <c>M22x1.5</c>.</summary>
 internal static partial class ThreadReader
 {
+    private const string Pattern = @"^M(?<d>[0-9]{1,3}(\.[0-9]{1,2})?) ?[x×] ?(?<p>[0-9]{1,2}(\.[0-9]{1,3})?)$";
+
+    public static readonly SpelledForm Form = new("thread", () => Pattern);
+
     public static Located<MetricThread>? Read(Located<string> text, FindingList findings)
     {
         var match = Shape().Match(text.Value);
@@ -29,6 +34,6 @@ internal static partial class ThreadReader
     private static Quantity? Millimetres(Group number) =>
         number.Success ? Quantity.Of(decimal.Parse(number.Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture), "mm") : null;
 
-    [GeneratedRegex(@"^M(?<d>[0-9]{1,3}(\.[0-9]{1,2})?) ?[x×] ?(?<p>[0-9]{1,2}(\.[0-9]{1,3})?)$")]
+    [GeneratedRegex(Pattern)]
     private static partial Regex Shape();
 }
