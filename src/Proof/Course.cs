@@ -59,7 +59,7 @@ internal static class Course
     /// <param name="within">Procedures being performed: one that performs itself is a fault elsewhere and ends here.</param>
     private static MachineState Done(MachineState before, StepInPlace place, Things things, ImmutableHashSet<Procedure> within)
     {
-        var after = before.After(place.Step.Facts, things);
+        var after = Enumerable.Range(0, place.Step.Facts.Turns()).Aggregate(before, (state, _) => state.After(place.Step.Facts, things));
         foreach (var perform in place.Step.All(FactWord.Perform).Select(f => f.Value).OfType<PerformValue>())
             if (things.Into(perform) is { } there)
                 after = Performed(after, perform, there, within);

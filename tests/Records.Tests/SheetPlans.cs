@@ -94,6 +94,16 @@ public sealed class SheetPlans
     }
 
     [Fact]
+    public void A_device_a_turn_is_as_many_devices_as_the_loop_has_turns()
+    {
+        const string both = "    - recover: G1, G2\n";
+        var library = Demo.With("wheel-end/wb-40.md", both, "    - for-each: stud in 1 to 2\n    - recover: guide-studs 1\n");
+        var plan = SheetPlanner.Plan(library.ScopeOf(library.Procedure("WB-40")!), null);
+        Assert.Equal(["G1", "G2"], plan.Sections[2].StillIn.SelectMany(s => s.Tags).Where(t => t[0] == 'G'));
+        Assert.DoesNotContain(plan.Sections[3].StillIn.SelectMany(s => s.Tags), t => t[0] == 'G');
+    }
+
+    [Fact]
     public void A_part_that_is_not_there_is_refused() => Assert.Throws<ArgumentException>(() => SheetPlanner.Plan(Demo.StackScope, "strip"));
 
     private static string Text(SheetPlan plan)

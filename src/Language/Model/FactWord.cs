@@ -120,6 +120,10 @@ public static class FactWords
         return null;
     }
 
+    /// <summary>How often the work is done: once for each that <c>for-each</c> lists among the facts, or once.</summary>
+    public static int Turns(this ImmutableArray<Fact> facts) =>
+        facts.Find(FactWord.ForEach)?.Value is Loop { In: [_, ..] listed } ? listed.Length : 1;
+
     /// <summary>Verbs that handle an amount of something.</summary>
     public static bool HandlesThings(this FactWord word) => word is >= FactWord.Remove and <= FactWord.Count;
 }

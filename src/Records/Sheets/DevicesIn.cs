@@ -17,7 +17,10 @@ internal sealed record DevicesIn(ImmutableArray<(DeviceKind Kind, string Tag)> A
     ];
 
     /// <summary>What facts of a step or a contract do to them, in the order written.</summary>
-    public DevicesIn After(IEnumerable<Fact> facts, StepNames names) =>
+    public DevicesIn After(ImmutableArray<Fact> facts, StepNames names) =>
+        Enumerable.Range(0, facts.Turns()).Aggregate(this, (devices, _) => devices.Once(facts, names));
+
+    private DevicesIn Once(ImmutableArray<Fact> facts, StepNames names) =>
         facts.Aggregate(this, (devices, fact) => fact switch
         {
             { Word: FactWord.StartsWith, Value: ConditionValue c } => devices.Contract(c.Condition, names, []),

@@ -12,7 +12,7 @@ internal static class DeviceStays
     public static ImmutableArray<DeviceStay> Of(ProcedurePart part, ImmutableArray<PlannedStep> steps, StepNames names)
     {
         var stays = new List<DeviceStay>();
-        var before = DevicesIn.None.After(part.Facts.Concat(part.Sections.SelectMany(s => s.Facts)), names);
+        var before = DevicesIn.None.After([.. part.Facts, .. part.Sections.SelectMany(s => s.Facts)], names);
         Note(stays, before.All, null);
         foreach (var step in steps)
         {

@@ -45,7 +45,7 @@ internal static class StepLines
         if (step.Step.Value<EndingValue>(FactWord.End) is { } end)
             yield return Line(words.EndsHere, context.Tongue.Name(end.Name.Value));
         if (step.Step.Value<AgainFrom>(FactWord.AgainFrom) is { } again)
-            yield return Line(words.Again, string.Create(CultureInfo.InvariantCulture, $"{context.Tongue.Name(again.Step.Value)}, {words.AtMost} {again.AtMost} {words.Times} {context.Tongue.Name(again.Then.Name.Value)}"));
+            yield return Line(words.Again, string.Create(CultureInfo.InvariantCulture, $"{Number(again, step, context)}{context.Tongue.Name(again.Step.Value)}, {words.AtMost} {again.AtMost} {words.Times} {context.Tongue.Name(again.Then.Name.Value)}"));
         if (step.Step.Value<HandOverValue>(FactWord.HandOver) is { } over)
             yield return Line(words.HandOver, $"{string.Join(", ", over.From.Select(r => context.Tongue.Name(r.Value)))} {words.To} {string.Join(", ", over.To.Select(r => context.Tongue.Name(r.Value)))}");
     }
@@ -70,8 +70,14 @@ internal static class StepLines
         stop.Otherwise is null && stop.Condition.All is [StateClause { Thing.Value: var thing }]
         && step.Asks.Any(a => a.Key == step.Fills.In(thing) && a is ReadingAsk { Accept: not null } or WorkedAsk { Accept: not null });
 
+    // the number that stands on this sheet: a jump is found by it
+    private static string Number(AgainFrom again, SheetStep step, SheetContext context) =>
+        context.Plan.Steps.FirstOrDefault(s => s.Place.Procedure == step.Place.Procedure && s.Step.Slug == again.Step.Value) is { } to
+            ? $"{context.Words.Step} {to.Code.Plain}, "
+            : "";
+
     private static string When(OutcomeValue outcome, SheetStep step, SheetContext context) =>
-        outcome.Otherwise ? context.Words.Otherwise : string.Join($" {context.Words.Or} ", outcome.When.Select(context.Conditions(step.Fills).Of));
+        outcome.Otherwise ? context.Words.Otherwise : string.Join($" {context.Words.Or} ", outcome.When.Select(context.Conditions(step.Fills).WithLimits));
 
     private static string Blanks(string spoken) => spoken.Replace("___", "…", StringComparison.Ordinal);
 

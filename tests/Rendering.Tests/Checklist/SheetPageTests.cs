@@ -47,6 +47,24 @@ public class SheetPageTests
     }
 
     [Fact]
+    public void A_decision_prints_the_limits_that_its_verdicts_stand_for()
+    {
+        const string leastPlate = "    - stop-if: plate-thickness = replace\n";
+        var plan = Demo.Plan(Demo.Read(("wheel-end/wb-40.md", leastPlate, "    - decide: plates\n    - outcome: scrap when plate-thickness = replace\n    - outcome: good otherwise\n")));
+        var html = SheetPage.Render(plan, Demo.Issued, Paper.A4, Words.English);
+        Assert.Contains("plate thickness replace (below 3.10 mm)", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Work_that_goes_back_says_the_number_of_the_step()
+    {
+        const string leastPlate = "    - stop-if: plate-thickness = replace\n";
+        var plan = Demo.Plan(Demo.Read(("wheel-end/wb-40.md", leastPlate, $"{leastPlate}    - again-from: measure-each-friction-disc, at most 2 times, then end no-good-parts (escalate)\n")));
+        var html = SheetPage.Render(plan, Demo.Issued, Paper.A4, Words.English);
+        Assert.Contains("step 2, measure each friction disc, at most 2 times", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_notice_has_no_triangle()
     {
         var html = Demo.Sheet();

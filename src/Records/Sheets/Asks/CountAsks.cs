@@ -1,5 +1,4 @@
 using Witnessmark.Language.Model;
-using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Records.Sheets;
 
@@ -16,5 +15,5 @@ internal static class CountAsks
     private static int? Declared(string name, StepNames names) =>
         names.Fasteners(name)?.Count?.Value ?? names.Part(name)?.Count?.Value ?? names.Device(name)?.Tags.Length;
 
-    private static string Mark(string name, StepNames names) => names.Part(name)?.Letters ?? DeclaredName.Letters(name);
+    private static string Mark(string name, StepNames names) => names.Part(name)?.Letters ?? name;
 }

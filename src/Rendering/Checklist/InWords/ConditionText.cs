@@ -7,6 +7,9 @@ internal sealed record ConditionText(Scope Scope, Words Words, Func<string, stri
 {
     private const int Deepest = 8;
 
+    /// <summary>With the limits that a verdict stands for: "end play in window (0.05 to 0.15 mm)".</summary>
+    public string WithLimits(Condition condition) => string.Join($" {Words.And} ", condition.All.Select(c => Of(c) + Limits(c)));
+
     private Tongue Tongue => Scope.Library.Tongue;
 
     public string Of(Condition condition) => string.Join($" {Words.And} ", condition.All.Select(Of));
@@ -38,6 +41,14 @@ internal sealed record ConditionText(Scope Scope, Words Words, Func<string, stri
         var at = s.AtPlace is { } place ? $" {Words.At} {Shown(place.Value)}" : "";
         var not = s.Negated ? $" {Words.Not}" : "";
         return $"{Thing(s.Thing.Value)}{at}{not} {string.Join($" {Words.Or} ", s.Values.Select(v => Tongue.Value(Fill(v.Value), Fill(s.Thing.Value))))}";
+    }
+
+    private string Limits(Clause clause)
+    {
+        if (clause is not StateClause { Negated: false } s || Scope.Reading(Fill(s.Thing.Value)) is not { IsLook: false } reading)
+            return "";
+        var ranges = reading.Bands.Where(b => s.Values.Any(v => v.Value == b.Name.Value)).Select(b => new QuantityWords(Words).Text(b.Range.Value));
+        return string.Join($" {Words.Or} ", ranges) is { Length: > 0 } limits ? $" ({limits})" : "";
     }
 
     // devices are known by their tags on the machine
