@@ -82,7 +82,16 @@ public sealed record TestItem(Located<string> Id, DataNode Node) : IItem
     public Located<Quantity>? SecondLook { get; init; }
     public Located<QuantityRange>? GaugeRange { get; init; }
     public ImmutableArray<Located<string>> Readings { get; init; } = [];
+
+    /// <summary>What makes it passed: a condition, or words where people judge (<c>by eye</c>).</summary>
     public Located<string>? Passes { get; init; }
+
+    /// <summary>Null where <see cref="Passes"/> is words.</summary>
+    public Condition? PassesWhen { get; init; }
+
+    /// <summary>How the machine is loaded, in words, and how fast it goes.</summary>
+    public Located<string>? Load { get; init; }
+    public Located<Quantity>? Speed { get; init; }
     public Located<string>? What { get; init; }
 
     /// <summary>States that undo a passed test, and happenings that do.</summary>

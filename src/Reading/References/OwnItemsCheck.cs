@@ -12,6 +12,8 @@ internal sealed class OwnItemsCheck(NameCheck names)
             names.Must(of, NameKind.Part, "of");
         foreach (var reading in tests.SelectMany(t => t.Readings))
             names.Must(reading, NameKind.Reading, "readings");
+        foreach (var passes in tests.Select(t => t.PassesWhen).OfType<Condition>())
+            new ConditionCheck(names, new PlaceCheck(names, [])).Check(passes);
         foreach (var hazard in hazards)
         {
             if (hazard.Zone is { } zone)

@@ -1,6 +1,7 @@
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
 using Witnessmark.Reading.Data;
+using Witnessmark.Reading.Facts;
 using Witnessmark.Reading.Shapes;
 
 namespace Witnessmark.Reading.Sheets;
@@ -33,6 +34,7 @@ internal static class TestReader
     private static TestItem One(Located<string> id, Fields test)
     {
         var (when, after) = test.LostWhen();
+        var passes = test.Text("passes");
         return new TestItem(id, test.Map)
         {
             Medium = test.Text("medium"),
@@ -43,7 +45,11 @@ internal static class TestReader
             SecondLook = test.Quantity("second-look"),
             GaugeRange = test.Range("gauge"),
             Readings = test.List("readings"),
-            Passes = test.Text("passes"),
+            Passes = passes,
+            // what people judge is said in words
+            PassesWhen = passes is { } text && Spelling.Sign.IsMatch(text.Value) ? ConditionReader.Read(text, test.Findings) : null,
+            Load = test.Text("load"),
+            Speed = test.Quantity("speed"),
             What = test.Text("what"),
             LostWhen = when,
             LostAfter = after,

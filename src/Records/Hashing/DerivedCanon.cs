@@ -30,7 +30,7 @@ internal static class DerivedCanon
 
     private static Canon Of(Ask ask) => Canon.Map(("key", Canon.Text(ask.Key)), ("worked", ask switch
     {
-        ReadingAsk a => Canon.Map(("pieces", Canon.Words(a.Pieces)), ("points", Canon.Maybe(a.Points)), ("accept", Range(a.Accept, a.Reading.JudgesDifference))),
+        ReadingAsk a => Canon.Map(("pieces", Canon.Words(a.Pieces)), ("points", Canon.Maybe(a.Points)), ("accept", Range(a.Accept, a.Reading.JudgesDifference)), ("bands", Bands(a))),
         WorkedAsk a => Canon.Map(("accept", Range(a.Accept))),
         CountAsk a => Canon.Map(("expected", Canon.Maybe(a.Expected))),
         StackAsk a => Canon.Words(a.Cells.Select(c => $"{c.Label} {(c.Outer ? "outer" : "inner")} {c.FacedTo}")),
@@ -47,6 +47,11 @@ internal static class DerivedCanon
         ("circular", Canon.Maybe(setting.Circular)),
         ("dial", Both(setting.Dial)),
         ("at-bolt", Both(setting.AtBolt)));
+
+    /// <summary>Printed with their second unit where no limit is.</summary>
+    private static Canon? Bands(ReadingAsk ask) => ask.Accept is not null || ask.Reading.Bands.IsEmpty
+        ? null
+        : Canon.List(ask.Reading.Bands.Select(b => Canon.Map(("name", Canon.Text(b.Name.Value)), ("in", Range(b.Range.Value, ask.Reading.JudgesDifference)))));
 
     private static Canon? Range(QuantityRange? range, bool difference = false) => range is { } r
         ? Canon.Map(("range", QuantityCanon.Of(r)), ("beside", DualUnits.Beside(r, difference) is { } b ? QuantityCanon.Of(b) : null))

@@ -1,5 +1,6 @@
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Quantities;
+using Witnessmark.Language.Text;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Checklist.InWords;
 
@@ -36,11 +37,21 @@ internal static class ItemLines
         !into && space.FullWhen is { } full ? $"{context.Words.FullWhen} {context.Tongue.Text(full.Value)}" : null);
 
     private static string Test(TestItem test, SheetContext context) => Joined(
-        test.Medium is { } medium ? context.Tongue.Text(medium.Value) : null,
+        Text(test.What, context),
+        Text(test.Load, context),
+        Both(test.Speed?.Value),
+        Text(test.Medium, context),
         Both(test.Pressure?.Value),
         Both(test.AtMost?.Value, context.Words.NeverAbove),
         Both(test.Settle?.Value, context.Words.Settle),
-        Both(test.Hold?.Value, context.Words.HoldFor));
+        Both(test.Hold?.Value, context.Words.HoldFor),
+        Passes(test, context) is { } passes ? $"{context.Words.PassesWhen} {passes}" : null,
+        Both(test.SecondLook?.Value, context.Words.LookAgain));
+
+    private static string? Passes(TestItem test, SheetContext context) =>
+        test.PassesWhen is { } when ? context.Conditions(Fills.None).Of(when) : Text(test.Passes, context);
+
+    private static string? Text(Located<string>? text, SheetContext context) => text is { } written ? context.Tongue.Text(written.Value) : null;
 
     private static string? Both(Quantity? quantity, string before = "") =>
         quantity is { } q ? $"{before} {QuantityWords.Both(q)}".TrimStart() : null;

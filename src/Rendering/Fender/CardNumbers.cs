@@ -27,7 +27,7 @@ internal static class CardNumbers
 
     /// <summary>Limits of readings and values, and whatever else a step stops for.</summary>
     public static IEnumerable<ScriptObject> Limits(SheetContext context) =>
-        context.Plan.Steps.SelectMany(s => Limits(s, context).Concat(StepLines.StopIfs(s, context).Select(stop => new ScriptObject { ["stop"] = stop })).Select(l => At(s, l)));
+        context.Plan.Steps.SelectMany(s => Limits(s, context).Concat(Bands(s, context)).Concat(StepLines.StopIfs(s, context).Select(stop => new ScriptObject { ["stop"] = stop })).Select(l => At(s, l)));
 
     /// <summary>Devices that go in and come out together stand in one line.</summary>
     public static IEnumerable<ScriptObject> Devices(SheetContext context) =>
@@ -44,7 +44,13 @@ internal static class CardNumbers
         from ask in step.Asks
         let limits = Limits(ask, context)
         where limits is not null
-        select new ScriptObject { ["name"] = context.Tongue.Name(ask.Key), ["limits"] = limits, ["stop"] = "" };
+        select new ScriptObject { ["name"] = context.Tongue.Name(ask.Key), ["limits"] = limits, ["bands"] = new ScriptArray(), ["stop"] = "" };
+
+    private static IEnumerable<ScriptObject> Bands(SheetStep step, SheetContext context) =>
+        from ask in step.Asks.OfType<ReadingAsk>()
+        let bands = BandWords.Of(ask, context)
+        where bands.Count > 0
+        select new ScriptObject { ["name"] = context.Tongue.Name(ask.Key), ["bands"] = bands, ["stop"] = "" };
 
     private static ScriptObject? Limits(Ask ask, SheetContext context) => ask switch
     {

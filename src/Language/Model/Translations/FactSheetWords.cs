@@ -11,8 +11,12 @@ internal sealed class FactSheetWords(Scope root, Scope own, Func<string, string?
     /// <summary>The name that a parameter stands for; any other as it is.</summary>
     public string Filled(string written) => written is ['{', .. var name, '}'] ? given(name) ?? written : written;
 
+    /// <summary>What the step that is read stops for.</summary>
+    private ImmutableHashSet<string> _stops = [];
+
     public void Of(ImmutableArray<Fact> facts)
     {
+        _stops = [.. facts.Where(f => f.Word == FactWord.StopIf).SelectMany(f => f.Conditions).SelectMany(c => c.All).OfType<StateClause>().Select(s => Filled(s.Thing.Value))];
         foreach (var fact in facts)
             Of(fact);
     }
@@ -63,11 +67,11 @@ internal sealed class FactSheetWords(Scope root, Scope own, Func<string, string?
         if (word is FactWord.By or FactWord.Tools)
             words.Name(name, at);
         else if (word is FactWord.Measure or FactWord.Inspect)
-            _items.Reading(name);
+            _items.Reading(name, _stops.Contains(name));
         else if (word == FactWord.WorkOut)
             _items.Worked(name);
         else if (word == FactWord.Test)
-            _items.Test(name);
+            _items.Test(name, _stops.Contains);
         else if (word == FactWord.Lift)
             _items.Load(name);
         else if (word is FactWord.Drain or FactWord.Fill)

@@ -5,7 +5,8 @@ namespace Witnessmark.Language.Model;
 /// <summary>The words that a declared item puts on the sheet of a step that uses it.</summary>
 internal sealed class ItemSheetWords(Scope root, Scope own, WordCollection words)
 {
-    public void Reading(string name)
+    /// <param name="judged">Whether the step stops for it: then one limit is printed, else every band with its name.</param>
+    public void Reading(string name, bool judged)
     {
         if ((own.Reading(name) ?? root.Reading(name)) is not { } reading)
             return;
@@ -16,6 +17,8 @@ internal sealed class ItemSheetWords(Scope root, Scope own, WordCollection words
         if (reading.IsLook)
             return;
         words.Name(reading.Id);
+        foreach (var band in judged ? [] : reading.Bands)
+            words.Value(band.Name, reading.Id.Value);
         if (reading.Of is { } part)
             words.Name(part);
         if (reading.Gauge is { } gauge)
@@ -33,13 +36,23 @@ internal sealed class ItemSheetWords(Scope root, Scope own, WordCollection words
                 words.Name(part, formula.At);
     }
 
-    public void Test(string name)
+    public void Test(string name, Func<string, bool> judged)
     {
         if ((own.Test(name) ?? root.Test(name)) is not { } test)
             return;
+        words.Text(test.What);
+        words.Text(test.Load);
         words.Text(test.Medium);
         foreach (var reading in test.Readings)
-            Reading(reading.Value);
+            Reading(reading.Value, judged(reading.Value));
+        if (test.PassesWhen is null)
+            words.Text(test.Passes);
+        foreach (var clause in (test.PassesWhen?.All ?? []).OfType<StateClause>())
+        {
+            words.Name(clause.Thing);
+            foreach (var value in clause.Values)
+                words.Value(value, clause.Thing.Value);
+        }
     }
 
     public void Load(string name)
