@@ -25,14 +25,14 @@ internal static class PerformedSteps
         {
             if (names.Callee(perform) is not { } callee)
                 continue;
-            var there = names.Into(callee, perform);
+            var (there, performing) = (names.Into(callee, perform), new Performing());
             foreach (var step in Walk(callee, perform))
             {
                 inner++;
                 var holds = Guards.Holds(step, there);
                 if (holds is false)
                     continue;
-                var sheet = new SheetStep(new StepCode(number, inner), step, there.Shown, AskList.Of(step, there), []) { Guard = holds is true ? null : Guards.Of(step) };
+                var sheet = new SheetStep(new StepCode(number, inner), step, there.Shown, AskList.Of(step, there), []) { Guard = holds is true ? null : Guards.Of(step), Within = performing };
                 steps.Add(new PlannedStep(sheet, there, []));
                 if (!within.Contains(callee.Id.Value))
                     Perform(step, there, within.Add(callee.Id.Value), number, ref inner, steps);

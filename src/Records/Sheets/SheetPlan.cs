@@ -35,9 +35,15 @@ public sealed record SheetStep(
     /// <summary>The step's <c>only-if</c>, unless the data sheet says already that it holds: whether it is to be done shows on the machine.</summary>
     public Condition? Guard { get; init; }
 
+    /// <summary>The performing that brings the step here; null for a step of the sheet's own. A common part may be performed twice in one section.</summary>
+    public Performing? Within { get; init; }
+
     /// <summary>Devices that are in the machine after the step, in order of placing.</summary>
     public ImmutableArray<StillIn> LeavesIn { get; init; } = [];
 }
+
+/// <summary>One time that a step performs another procedure: steps with the same one belong together.</summary>
+public sealed class Performing;
 
 /// <summary>Parameters of a performed common part: <c>{group}</c> stands for <c>backing-ring-bolts</c>.</summary>
 public sealed record Fills(ImmutableDictionary<string, string> Values)

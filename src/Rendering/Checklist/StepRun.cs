@@ -56,7 +56,7 @@ internal sealed class StepRun
     private ImmutableArray<SafetyMessage> Begin(int step)
     {
         var section = _steps[step].Place.Section;
-        var first = step == 0 || !_steps[..step].Any(s => ReferenceEquals(s.Place.Section, section));
+        var first = step == 0 || !_steps[..step].Any(s => IsSameSection(s, _steps[step]));
         return first ? [.. section.Messages, .. _steps[step].Step.Messages] : _steps[step].Step.Messages;
     }
 
@@ -76,11 +76,11 @@ internal sealed class StepRun
     private int EndOfSection(int step)
     {
         var section = _steps[step].Place.Section;
-        return ReferenceEquals(section, _steps[0].Place.Section) ? _steps.Length : LastOf(section) + 1;
+        return ReferenceEquals(section, _steps[0].Place.Section) ? _steps.Length : Enumerable.Range(0, _steps.Length).Last(i => IsSameSection(_steps[i], _steps[step])) + 1;
     }
 
-    private int LastOf(Section section) =>
-        Enumerable.Range(0, _steps.Length).Last(i => ReferenceEquals(_steps[i].Place.Section, section));
+    // performed a second time, a common part is another piece of work: what it warns of does not hold in between
+    private static bool IsSameSection(SheetStep a, SheetStep b) => ReferenceEquals(a.Place.Section, b.Place.Section) && ReferenceEquals(a.Within, b.Within);
 
     private ScriptObject Reach(SafetyMessage message, Fills fills, IEnumerable<ScriptObject> held) => new ScriptObject
     {

@@ -47,13 +47,15 @@ internal static class MessageRules
     /// <summary>Messages before a section hold from its first step on.</summary>
     private static IEnumerable<SafetyMessage> Begin(List<SheetStep> steps, int at)
     {
-        var section = steps[at].Place.Section;
-        return steps.FindIndex(s => ReferenceEquals(s.Place.Section, section)) == at ? section.Messages.Concat(steps[at].Step.Messages) : steps[at].Step.Messages;
+        var own = steps[at];
+        return steps.FindIndex(s => AreTogether(s, own)) == at ? own.Place.Section.Messages.Concat(own.Step.Messages) : own.Step.Messages;
     }
 
-    /// <summary>A message holds to the end of its section; one of a common part to the end of that.</summary>
+    /// <summary>A message holds to the end of its section; one of a common part to the end of that, this time.</summary>
     private static int Until(List<SheetStep> steps, int at) =>
-        ReferenceEquals(steps[at].Place.Section, steps[0].Place.Section) ? steps.Count - 1 : steps.FindLastIndex(s => ReferenceEquals(s.Place.Section, steps[at].Place.Section));
+        ReferenceEquals(steps[at].Place.Section, steps[0].Place.Section) ? steps.Count - 1 : steps.FindLastIndex(s => AreTogether(s, steps[at]));
+
+    private static bool AreTogether(SheetStep a, SheetStep b) => ReferenceEquals(a.Place.Section, b.Place.Section) && a.Within == b.Within;
 
     private static int Above(PrintedPage page, string nature, int code)
     {

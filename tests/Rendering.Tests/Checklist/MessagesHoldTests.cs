@@ -34,6 +34,16 @@ public partial class MessagesHoldTests
     }
 
     [Fact]
+    public void A_message_of_a_common_part_that_is_performed_twice_does_not_hold_in_between()
+    {
+        var library = Demo.Read(
+            ("common/wb-60.md", "8. **Try every bolt**", "> **CAUTION: a slipping wrench can bruise hands** and knees.\n> - Stand braced.\n> - hazard: pinched-fingers\n\n8. **Try every bolt**"),
+            ("wheel-end/wb-40.md", "wrench = TW-340", "wrench = TW-340\n\n17. **Wipe the ring** clean.\n\n18. **Tighten them once more.**\n    - perform: WB-60 group = backing-ring-bolts, wrench = TW-340"));
+        var html = SheetPage.Render(Demo.Plan(library), Demo.Issued, Paper.A4, Words.English);
+        Assert.Equal(["A slipping wrench can bruise hands: 16.8 16.9", "A slipping wrench can bruise hands: 18.8 18.9 end"], Reaches(html)[^2..]);
+    }
+
+    [Fact]
     public void A_message_before_the_heading_of_a_common_parts_section_is_printed_above_its_first_step()
     {
         var library = Demo.Read(("common/wb-60.md", "1. **Check the wrench.**",
