@@ -79,6 +79,7 @@ public static partial class RuleSet
         Rule.OfSheet<ClassUnknown>(),
         Rule.OfSheet<FirstPassTooHigh>(),
         Rule.OfSheet<LastPassNotFull>(),
+        Rule.OfSheet<MarkOfOtherThread>(),
         Rule.OfSheet<PassesNotRising>(),
         Rule.OfSheet<SequenceNotARound>(),
         Rule.OfSheet<SequenceNotCrossed>(),

@@ -39,7 +39,7 @@ internal static class DataChanges
         var (before, after) = (Text(old), Text(made));
         var key = What(kind, path) == Short(kind) ? kind : path.LastOrDefault(k => !char.IsDigit(k[0])) ?? kind;
         var top = path.FirstOrDefault() ?? "";
-        var share = key == PropertyClass ? null : Values.Share(before, after) ?? (key == Zones ? Values.ShareInProse(before, after) : null);
+        var share = key is PropertyClass or Grade ? null : Values.Share(before, after) ?? (key == Zones ? Values.ShareInProse(before, after) : null);
         var sense = Values.Sense(before, after) is var own and not Sense.Other ? own : Senses.Of(key, old, made, share);
         var weight = Weight(top, key, before, after, out var because);
         return new Change(weight, where, What(kind, path), before, after) { Share = share, Sense = sense, Because = because, OldAt = old?.At, NewAt = made?.At };
@@ -49,6 +49,7 @@ internal static class DataChanges
 
     // a property class is a name with a stop in it, not a number
     private const string PropertyClass = "class";
+    private const string Grade = "grade";
 
     private static string What(string kind, ImmutableArray<string> path) => path.IsEmpty ? Short(kind) : string.Join(' ', path);
 

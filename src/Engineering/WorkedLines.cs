@@ -12,7 +12,7 @@ public sealed class WorkedLines(Workshop workshop)
     {
         if (TorqueWindow.For(group, workshop.Limits) is not { } window)
             yield break;
-        yield return ("stress area (ISO 898-1)", window.StressArea.Line);
+        yield return (window.Thread is InchThread ? "stress area (ASME B1.1)" : "stress area (ISO 898-1)", window.StressArea.Line);
         yield return ("proof load", window.ProofLoad.Line);
         yield return ("preload aimed at", window.Preload.Line);
         yield return ("torque for it, T = K·d·F", window.Target.Line);

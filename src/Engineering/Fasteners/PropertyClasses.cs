@@ -9,7 +9,7 @@ namespace Witnessmark.Engineering.Fasteners;
 /// </summary>
 public static class PropertyClasses
 {
-    public static readonly ImmutableArray<PropertyClass> All =
+    public static readonly ImmutableArray<StrengthClass> All =
     [
         Of("4.6", AnySize(400, 240, 225)),
         Of("4.8", AnySize(420, 340, 310)),
@@ -23,12 +23,12 @@ public static class PropertyClasses
     ];
 
     /// <summary>Null for a class that the standard does not have.</summary>
-    public static PropertyClass? Find(string name) => All.FirstOrDefault(c => c.Name == name);
+    public static StrengthClass? Find(string name) => All.FirstOrDefault(c => c.Name == name);
 
     /// <summary>Sp in MPa, or null when class or size is not in the standard.</summary>
     public static Quantity? ProofStress(string name, Quantity diameter) => Find(name)?.At(diameter)?.Proof;
 
-    private static PropertyClass Of(string name, params ImmutableArray<StrengthRow> rows) => new(name, rows);
+    private static StrengthClass Of(string name, params ImmutableArray<StrengthRow> rows) => new(name, rows);
 
     private static StrengthRow AnySize(int tensile, int yield, int proof) => Row(new(Mm(1.6m), true), 39m, tensile, yield, proof);
 

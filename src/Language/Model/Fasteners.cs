@@ -4,12 +4,6 @@ using Witnessmark.Language.Text;
 
 namespace Witnessmark.Language.Model;
 
-/// <summary>An ISO metric thread, <c>M16x2</c>. Inch threads come with their own record.</summary>
-public sealed record MetricThread(Quantity Diameter, Quantity Pitch)
-{
-    public override string ToString() => $"M{Diameter.NumberText}x{Pitch.NumberText}";
-}
-
 /// <summary>A group of bolts or nuts that is tightened as one: count, thread, class, condition and torque.</summary>
 public sealed record FastenerGroup(Located<string> Id, DataNode Node) : IItem
 {
@@ -18,7 +12,7 @@ public sealed record FastenerGroup(Located<string> Id, DataNode Node) : IItem
     /// <summary>The kind of place it is at, when not the machine or wheel end: <c>line</c>.</summary>
     public Located<string>? AtEach { get; init; }
 
-    public Located<MetricThread>? Thread { get; init; }
+    public Located<BoltThread>? Thread { get; init; }
 
     public Located<Quantity>? Length { get; init; }
 
@@ -28,8 +22,14 @@ public sealed record FastenerGroup(Located<string> Id, DataNode Node) : IItem
     /// <summary>Width of a head across its flats.</summary>
     public Located<Quantity>? AcrossFlats { get; init; }
 
-    /// <summary>Property class after ISO 898-1: <c>10.9</c>.</summary>
+    /// <summary>Of metric bolts, property class after ISO 898-1: <c>10.9</c>.</summary>
     public Located<string>? PropertyClass { get; init; }
+
+    /// <summary>Of inch bolts, grade after SAE J429: <c>8</c>.</summary>
+    public Located<string>? Grade { get; init; }
+
+    /// <summary>What the head is marked with for strength, as it is said behind the thread: <c>10.9</c>, <c>grade 8</c>; null when neither is stated.</summary>
+    public string? Strength => PropertyClass?.Value ?? (Grade is { } grade ? $"grade {grade.Value}" : null);
 
     /// <summary>Of the threads: dry, oiled, paste.</summary>
     public Located<string>? Condition { get; init; }

@@ -65,6 +65,6 @@ internal sealed class FactRows(Scope scope, Library library)
     {
         if (group?.Torque is not { } torque)
             yield break;
-        yield return $"{group.Count?.Value} × {group.Thread?.Value} {group.PropertyClass?.Value}, {group.Condition?.Value}: {Measures.InBoth(torque.Value)}";
+        yield return $"{group.Count?.Value} × {group.Thread?.Value} {group.Strength}, {group.Condition?.Value}: {Measures.InBoth(torque.Value)}";
     }
 }

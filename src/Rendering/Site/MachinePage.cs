@@ -35,7 +35,7 @@ internal static class MachinePage
     {
         ["id"] = group.Id.Value,
         ["name"] = DeclaredName.SpokenIn(group.Id.Value),
-        ["what"] = Join($"{group.Count?.Value} × {group.Thread?.Value}", group.Length is { } l ? $"{l.Value} long" : "", group.PropertyClass is { } c ? $"class {c.Value}" : "",
+        ["what"] = Join($"{group.Count?.Value} × {group.Thread?.Value}", group.Length is { } l ? $"{l.Value} long" : "", group.PropertyClass is { } c ? $"class {c.Value}" : group.Strength ?? "",
             group.Condition is { } d ? $"threads {d.Value}" : "", group.NutFactor is { } k ? $"nut factor {k.Value}" : "", group.FitsOneWay is { } f ? $"fits one way: {f.Value}" : ""),
         ["torque"] = group.Torque is { } torque ? Measures.InBoth(torque.Value) : "",
         ["lines"] = Lines(worked.Of(group)),

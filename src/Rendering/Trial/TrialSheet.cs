@@ -38,9 +38,16 @@ internal sealed partial class TrialSheet(SheetContext context, string html)
     }
 
     private PlantedError? Unit(SheetStep step) =>
-        step.Asks.OfType<PassAsk>().FirstOrDefault()?.Group.Torque is { } torque && torque.Value.Target.Unit.Symbol == "N·m"
-            ? In(step, ErrorKind.WrongUnit, Native(torque.Value.ToString()), Native(torque.Value.ToString().Replace("N·m", "lbf·ft", StringComparison.Ordinal)))
+        step.Asks.OfType<PassAsk>().FirstOrDefault()?.Group.Torque is { } torque && OtherScale(torque.Value.Target.Unit.Symbol) is { } other
+            ? In(step, ErrorKind.WrongUnit, Native(torque.Value.ToString()), Native(torque.Value.ToString().Replace(torque.Value.Target.Unit.Symbol, other, StringComparison.Ordinal)))
             : null;
+
+    private static string? OtherScale(string unit) => unit switch
+    {
+        "N·m" => "lbf·ft",
+        "lbf·ft" => "N·m",
+        _ => null,
+    };
 
     private static PlantedError? Torque(SheetStep step) =>
         step.Asks.OfType<PassAsk>().FirstOrDefault() is { Settings: [_, var second, ..] }

@@ -32,6 +32,8 @@ public sealed partial record Words
     public string BoltCircle => Say("Bolts clockwise, 1 at twelve o'clock", "Sentido horario, el 1 a las doce");
     public string PropertyClass => Say("class", "clase");
 
+    public string Grade => Say("grade", "grado");
+
     // ends
     public string StillIn => Say("STILL IN", "SIGUE PUESTO");
     public string DoNotStart => Say("Do not start.", "No arrancar.");

@@ -14,19 +14,22 @@ public sealed class ClassOutsideSize : ISheetRule
         foreach (var group in machine.Fasteners)
         {
             // both must be there, and the class known
-            if (group.Thread is not { } thread || group.PropertyClass is not { } written || PropertyClasses.Find(written.Value) is not { } known)
+            if (BoltStrength.Of(group) is not { Class: { } known } bolt || (group.PropertyClass ?? group.Grade) is not { } written)
                 continue;
             // a thread that is no length is the reader's; a size in the table is as it should be
-            if (thread.Value.Diameter.Unit.Kind != "length" || known.At(thread.Value.Diameter) is not null)
+            if (bolt.Thread.Diameter.Unit.Kind != "length" || known.At(bolt.Thread.Diameter) is not null)
                 continue;
-            var (least, most) = (known.Rows[0].Sizes.Low!.Value.Value, known.Rows[^1].Sizes.High!.Value.Value);
             findings.Add(
                 Info,
                 written.At,
-                $"{group.Id.Value} are {thread.Value} of class {written.Value}; ISO 898-1 has that class from M{least.NumberText} to M{most.NumberText}.",
+                $"{group.Id.Value} are {bolt.Thread} of {Sizes(bolt.Thread, bolt.Mark, known)}.",
                 "Outside those sizes the standard promises no proof load, so the torque for these bolts cannot be proved.",
                 "Read size and mark on the bolt again. If they are right, take the torque from the maker and name it under `basis`.",
-                new FurtherPlace(thread.At, $"{thread.Value}"));
+                new FurtherPlace(group.Thread!.Value.At, $"{bolt.Thread}"));
         }
     }
+
+    private static string Sizes(BoltThread thread, string mark, StrengthClass known) => thread is InchThread
+        ? $"grade {mark}; SAE J429 has that grade from {known.Least} to {known.Most}"
+        : $"class {mark}; ISO 898-1 has that class from M{known.Least.NumberText} to M{known.Most.NumberText}";
 }

@@ -16,7 +16,7 @@ public sealed class FrictionNotStated : ISheetRule
             if (group.Torque is not { } torque)
                 continue;
             // without a class, as for plugs and fittings, the torque comes from a table and not from friction
-            if (group.Thread is null || group.PropertyClass is null)
+            if (group.Thread is null || group.Strength is null)
                 continue;
             // both are there
             if (group.Condition is not null && group.NutFactor is not null)

@@ -28,7 +28,7 @@ internal sealed record TorqueCase(FastenerGroup Group, Located<Toleranced> Torqu
 
     /// <summary><c>M16x2 10.9, oiled, k 0.15</c></summary>
     public string Bolt =>
-        $"{Group.Thread!.Value} {Group.PropertyClass!.Value}{(Group.Condition is { } condition ? $", {condition.Value}" : "")}, k {Group.NutFactor!.Value}";
+        $"{Group.Thread!.Value} {Group.Strength}{(Group.Condition is { } condition ? $", {condition.Value}" : "")}, k {Group.NutFactor!.Value}";
 
     /// <summary>The window in the unit of the torque: <c>203 to 265 N·m</c>.</summary>
     public string WindowText => $"{Figure(Window.Low.Value).NumberText} to {Figure(Window.High.Value)}";

@@ -65,6 +65,8 @@ internal static class PassBlock
             yield return string.Create(CultureInfo.InvariantCulture, $"{ask.Sequence.Length} × {thread.Value}{length}");
         if (ask.Group.PropertyClass is { } propertyClass)
             yield return $"{context.Words.PropertyClass} {propertyClass.Value}";
+        if (ask.Group.Grade is { } grade)
+            yield return $"{context.Words.Grade} {grade.Value}";
         if (ask.Group.Condition is { } condition)
             yield return context.Tongue.Value(condition.Value, ask.Group.Id.Value);
         if (ask.Wrench is { } wrench)
