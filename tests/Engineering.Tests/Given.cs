@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Witnessmark.Engineering.Fasteners;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Quantities;
 using Witnessmark.Language.Text;
@@ -25,10 +26,20 @@ internal static class Given
     public static MetricThread Thread(string designation) =>
         designation.TrimStart('M').Split('x') is [var d, var p] ? new(Q($"{d} mm"), Q($"{p} mm")) : throw new ArgumentException(designation);
 
+    /// <summary><c>5/8-11 UNC</c>, of a size in the table.</summary>
+    public static InchThread Inch(string designation)
+    {
+        var (size, rest) = (designation[..designation.LastIndexOf('-')], designation[(designation.LastIndexOf('-') + 1)..].Split(' '));
+        return new(size, Quantity.Of(InchSizes.Find(size)!.Diameter, "in"), int.Parse(rest[0], CultureInfo.InvariantCulture), rest[1]);
+    }
+
+    /// <summary><c>M16x2</c> of a class, or <c>5/8-11 UNC</c> of a grade.</summary>
+    public static BoltStrength Bolt(string thread, string mark) => new(thread[0] == 'M' ? Thread(thread) : Inch(thread), mark);
+
     public static FastenerGroup Group(string thread, string strength, decimal k, decimal? fraction = null) =>
         new(Written("bolts"), Node)
         {
-            Thread = Written(Thread(thread)),
+            Thread = Written<BoltThread>(Thread(thread)),
             PropertyClass = Written(strength),
             NutFactor = Written(k),
             ProofFraction = fraction is { } f ? Written(f) : null,

@@ -33,7 +33,7 @@ public class HostileNumbersTests
             (d, p, k, share, torque, tolerance) =>
             {
                 var limits = HouseLimits.Default with { TorqueWindow = (share, k), FrictionScatter = share, WrenchScatter = k, WrenchShare = (share, k) };
-                var window = TorqueWindow.For(new MetricThread(d, p), "10.9", k, limits, share) ?? Sound(torque, tolerance, limits);
+                var window = TorqueWindow.For(new BoltStrength(new MetricThread(d, p), "10.9"), k, limits, share) ?? Sound(torque, tolerance, limits);
                 _ = UnitSlip.Find(torque, window);
                 _ = PreloadScatter.Of(window, new Toleranced(torque, tolerance), limits);
                 _ = window.PreloadAt(torque);
@@ -107,7 +107,7 @@ public class HostileNumbersTests
 
     private static TorqueWindow Sound(Quantity torque, Quantity tolerance, HouseLimits limits)
     {
-        var window = TorqueWindow.For(Thread("M16x2"), "10.9", 0.15m, HouseLimits.Default)!;
+        var window = TorqueWindow.For(Bolt("M16x2", "10.9"), 0.15m, HouseLimits.Default)!;
         _ = PreloadScatter.Of(window, new Toleranced(torque, tolerance), limits);
         return window;
     }

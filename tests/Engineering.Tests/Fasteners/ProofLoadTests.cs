@@ -11,7 +11,7 @@ public class ProofLoadTests(ITestOutputHelper output)
     [InlineData("PF-03", "M20x2.5", "8.8")]
     public void Proof_loads_agree_with_the_published_tables(string id, string thread, string strength)
     {
-        var load = ProofLoad.Of(Thread(thread), strength)!;
+        var load = ProofLoad.Of(Bolt(thread, strength))!;
         var deviation = new Deviation("proof loads");
         Assert.True(deviation.Add($"{thread} {strength}", load.Value.In("N"), (double)Published.Output(id).Number) <= 0.005, load.Line);
         output.WriteLine(deviation.ToString());
@@ -26,8 +26,8 @@ public class ProofLoadTests(ITestOutputHelper output)
             159_000 * 0.005);
 
     [Fact]
-    public void A_bolt_larger_than_the_standard_has_none() => Assert.Null(ProofLoad.Of(Thread("M42x4.5"), "10.9"));
+    public void A_bolt_larger_than_the_standard_has_none() => Assert.Null(ProofLoad.Of(Bolt("M42x4.5", "10.9")));
 
     [Fact]
-    public void A_class_that_does_not_exist_has_none() => Assert.Null(ProofLoad.Of(Thread("M16x2"), "11.9"));
+    public void A_class_that_does_not_exist_has_none() => Assert.Null(ProofLoad.Of(Bolt("M16x2", "11.9")));
 }

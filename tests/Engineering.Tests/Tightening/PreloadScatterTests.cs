@@ -6,7 +6,7 @@ namespace Witnessmark.Engineering.Tests.Tightening;
 
 public class PreloadScatterTests
 {
-    private static readonly TorqueWindow HubRetainer = TorqueWindow.For(Thread("M20x2.5"), "10.9", 0.15m, HouseLimits.Default)!;
+    private static readonly TorqueWindow HubRetainer = TorqueWindow.For(Bolt("M20x2.5", "10.9"), 0.15m, HouseLimits.Default)!;
 
     /// <summary>Source: hub retainer worked by hand in the demo scenario: 0.746 of proof, 0.94 likely, 1.09 at worst.</summary>
     [Fact]

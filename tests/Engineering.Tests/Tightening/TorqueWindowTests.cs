@@ -32,7 +32,7 @@ public class TorqueWindowTests
     public void Targets_of_class_8_8_agree_with_published_charts(string id, int answer, string thread, double k, double fraction)
     {
         var published = Published.Output(id, answer);
-        var window = TorqueWindow.For(Thread(thread), "8.8", (decimal)k, HouseLimits.Default, (decimal)fraction)!;
+        var window = TorqueWindow.For(Bolt(thread, "8.8"), (decimal)k, HouseLimits.Default, (decimal)fraction)!;
         Assert.Equal((double)published.Number, (double)window.Target.Value.In(published.Unit).Number, 1.0);
     }
 
@@ -40,7 +40,7 @@ public class TorqueWindowTests
     public void The_preload_aimed_at_agrees_with_the_published_example() =>
         Assert.Equal(
             (double)Published.Output("TT-07").Number,
-            TorqueWindow.For(Thread("M12x1.75"), "8.8", 0.20m, HouseLimits.Default, 0.70m)!.Preload.Value.In("kN"),
+            TorqueWindow.For(Bolt("M12x1.75", "8.8"), 0.20m, HouseLimits.Default, 0.70m)!.Preload.Value.In("kN"),
             0.5);
 
     /// <summary>Source: row TT-11. The chart's 314 lbf·ft for M20 8.8 uses 580 MPa, which ISO 898-1 gives up to M16 only.</summary>
@@ -83,9 +83,9 @@ public class TorqueWindowTests
     [InlineData(-0.15)]
     [InlineData(15)]
     public void A_nut_factor_that_no_thread_has_gives_no_window(double k) =>
-        Assert.Null(TorqueWindow.For(Thread("M16x2"), "10.9", (decimal)k, HouseLimits.Default));
+        Assert.Null(TorqueWindow.For(Bolt("M16x2", "10.9"), (decimal)k, HouseLimits.Default));
 
     private static decimal At(decimal d, string strength, decimal k) => Window($"M{d}x1", strength, k).TProof.Value.Number;
 
-    private static TorqueWindow Window(string thread, string strength, decimal k) => TorqueWindow.For(Thread(thread), strength, k, HouseLimits.Default)!;
+    private static TorqueWindow Window(string thread, string strength, decimal k) => TorqueWindow.For(Bolt(thread, strength), k, HouseLimits.Default)!;
 }

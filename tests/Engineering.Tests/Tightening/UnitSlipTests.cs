@@ -8,12 +8,12 @@ namespace Witnessmark.Engineering.Tests.Tightening;
 /// <summary>Source: demo scenario, worked by hand: 455 dialled on a lbf·ft scale is 617 N·m, 101 % of proof; 336 on a N·m scale is 55 %.</summary>
 public class UnitSlipTests
 {
-    private static readonly TorqueWindow HubRetainer = TorqueWindow.For(Thread("M20x2.5"), "10.9", 0.15m, HouseLimits.Default)!;
-    private static readonly TorqueWindow BackingRing = TorqueWindow.For(Thread("M16x2"), "10.9", 0.15m, HouseLimits.Default)!;
+    private static readonly TorqueWindow HubRetainer = TorqueWindow.For(Bolt("M20x2.5", "10.9"), 0.15m, HouseLimits.Default)!;
+    private static readonly TorqueWindow BackingRing = TorqueWindow.For(Bolt("M16x2", "10.9"), 0.15m, HouseLimits.Default)!;
 
     /// <summary>Wide enough for newton metres and pound-feet of one number.</summary>
     private static readonly TorqueWindow Wide =
-        TorqueWindow.For(Thread("M16x2"), "10.9", 0.15m, HouseLimits.Default with { TorqueWindow = (0.50m, 0.95m) })!;
+        TorqueWindow.For(Bolt("M16x2", "10.9"), 0.15m, HouseLimits.Default with { TorqueWindow = (0.50m, 0.95m) })!;
 
     [Fact]
     public void Newton_metres_written_as_pound_feet_are_found()
