@@ -15,7 +15,7 @@ internal static class DerivedCanon
     public static Canon Of(Scope scope) => Canon.List(scope.Procedure.Parts
         .Select(p => SheetPlanner.Plan(scope, p.Name?.Value))
         .SelectMany(p => p.Steps)
-        .Select(s => Canon.Map(("step", Canon.Text(s.Code.ToString())), ("asks", Canon.List(s.Asks.Select(Of))))));
+        .Select(s => Canon.Map(("step", Canon.Text(s.Code.ToString())), ("turns", s.Turns is { } turns ? Canon.Words(turns.Names) : null), ("asks", Canon.List(s.Asks.Select(Of))))));
 
     /// <summary>The steps after which people may stop, and what each was held against; null where the machine does not say when it may be left.</summary>
     public static Canon? Stops(Scope scope)

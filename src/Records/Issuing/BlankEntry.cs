@@ -23,7 +23,7 @@ internal static class BlankEntry
             Line(blank, $"    {check.Key}:", $"{check.Role}, not the same person");
         if (entry.AsksAt)
             Line(blank, "    at:", "as 2031-06-11T12:41+02:00");
-        if (step.Guard is not null)
+        if (step.MayBeLeftOut)
             Line(blank, $"    {EntryKeys.NotDone}:", "only when the step did not apply: why");
     }
 
@@ -33,6 +33,9 @@ internal static class BlankEntry
         if (ask is ReadingAsk { Pieces: not [""] } grid)
             foreach (var piece in grid.Pieces)
                 Line(blank, $"      {piece}:", "");
+        else if (ask.Turns is { } turns)
+            foreach (var turn in turns.Names)
+                Line(blank, $"      {YamlScalar.Of(turn)}:", "");
     }
 
     private static string Hint(Ask ask) => ask switch
@@ -44,6 +47,7 @@ internal static class BlankEntry
         StackAsk a => $"{Say.Number(a.Cells.Length)} in order",
         PassAsk a => $"of {Say.Number(a.Settings.Length)}",
         SettingAsk a => $"dialled, printed is {a.Dial}",
+        ChoiceAsk { Ends: true } a => $"{a.Outcomes[0]}, when the work ended here; nothing behind it is asked then",
         ChoiceAsk a => string.Join(" or ", a.Outcomes),
         HoldAsk { Blanks: 0 } a => $"passed: {a.Words[0].Trim()}",
         HoldAsk a => string.Join("___", a.Words).Trim(),

@@ -60,7 +60,13 @@ public sealed record Held(SignOff SignOff, Library Library, SheetPlan? Plan, Pro
         from ask in entry.Asked.Step.Asks.OfType<T>()
         let value = entry.Entry.Find(ask.Key)
         where !Typed.IsEmpty(value)
-        select new Answer<T>(entry, ask, value!);
+        from piece in TurnByTurn(ask, value!)
+        select new Answer<T>(entry, ask, piece);
+
+    /// <summary>Turn by turn where it was asked so; the rows of readings are told apart elsewhere.</summary>
+    private static IEnumerable<DataNode> TurnByTurn(Ask ask, DataNode value) => ask is not ReadingAsk && ask.Turns is { } turns && value is DataMap map
+        ? map.Entries.Where(e => turns.Names.Contains(e.Key.Value) && !Typed.IsEmpty(e.Value)).Select(e => e.Value)
+        : [value];
 
     private static bool Same(Located<string> a, Located<string> b) => string.Equals(a.Value, b.Value.Trim(), StringComparison.OrdinalIgnoreCase);
 
@@ -83,7 +89,7 @@ public sealed record HeldEntry(SheetEntry Asked, SignOffEntry Entry)
     public Located<string>? At => Typed.Text(Entry.Find(EntryKeys.At));
 
     /// <summary>A guarded step that did not apply, with the reason.</summary>
-    public bool NotDone => Asked.Step.Guard is not null && !Typed.IsEmpty(Entry.Find(EntryKeys.NotDone));
+    public bool NotDone => Asked.Step.MayBeLeftOut && !Typed.IsEmpty(Entry.Find(EntryKeys.NotDone));
 
     /// <summary><c>step 2, Measure each friction disc</c></summary>
     public string Says => Asked.Says;

@@ -26,6 +26,9 @@ public sealed record ReceptionResult(ReceptionState State, ImmutableArray<Findin
     /// <summary>Where the version that was worked from is not the one in force: which is, since when. Null where it is.</summary>
     public OutOfForce? Older { get; init; }
 
+    /// <summary>How the work ended before its last step, or at it; null where the sheet has no endings, or none was struck.</summary>
+    public WorkEnded? Ended { get; init; }
+
     public static ReceptionState StateOf(IEnumerable<Finding> findings)
     {
         var worst = findings.Select(f => f.Severity).DefaultIfEmpty(Severity.Remark).Max();
@@ -37,6 +40,9 @@ public sealed record ReceptionResult(ReceptionState State, ImmutableArray<Findin
         };
     }
 }
+
+/// <summary>Where and how the work ended.</summary>
+public sealed record WorkEnded(string Step, EndingValue How);
 
 /// <summary>Holds a sign-off against the sheet that it was typed from.</summary>
 public static class Reception
@@ -56,6 +62,7 @@ public static class Reception
         var found = findings.InReadingOrder();
         return new ReceptionResult(ReceptionResult.StateOf(found), found, held.Required.Count(), held.Required.Count(a => EntryValueMissing.IsGiven(held, a)))
         {
+            Ended = Due.Ending(held) is { } end ? new WorkEnded(end.Asked.Step.Code.Plain, end.Asked.Step.Step.Value<EndingValue>(FactWord.End)!) : null,
             Older = held.SignOff.Hash is { } typed && held.Hash?.IsBegunBy(typed.Value) == true ? held.Older : null,
         };
     }

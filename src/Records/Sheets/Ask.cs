@@ -5,7 +5,11 @@ using Witnessmark.Language.Quantities;
 namespace Witnessmark.Records.Sheets;
 
 /// <summary>Something a step wants written down. <paramref name="Key"/> is its key in the sign-off entry: a declared name.</summary>
-public abstract record Ask(string Key);
+public abstract record Ask(string Key)
+{
+    /// <summary>In a loop: asked once for each turn, written <c>CL: passed</c> line by line. Null: once.</summary>
+    public LoopTurns? Turns { get; init; }
+}
 
 /// <summary>A count: <c>friction-disc: 9</c>.</summary>
 /// <param name="Mark">Short label for the box: D.</param>
@@ -60,6 +64,9 @@ public sealed record SettingAsk(string Key, Quantity Dial, string Worked) : Ask(
 /// <summary>A decision: one outcome is struck.</summary>
 public sealed record ChoiceAsk(string Key, ImmutableArray<string> Outcomes) : Ask(Key)
 {
+    /// <summary>Whether it is the end of the work that is struck, not an outcome.</summary>
+    public bool Ends => Key == EntryKeys.End;
+
     /// <summary>Outcomes for which the step stops.</summary>
     public ImmutableArray<string> Stops { get; init; } = [];
 }

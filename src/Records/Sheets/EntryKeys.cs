@@ -9,6 +9,9 @@ internal static class EntryKeys
     public const string Hold = "hold";
     public const string Passes = "passes";
     public const string Tool = "tool";
+
+    /// <summary>The work ended at this step, and how.</summary>
+    public const string End = "end";
     public const string Setting = "setting";
 
     /// <summary>Initials of a second person who looked at values that seemed copied.</summary>

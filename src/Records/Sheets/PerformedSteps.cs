@@ -9,17 +9,24 @@ namespace Witnessmark.Records.Sheets;
 /// </summary>
 internal static class PerformedSteps
 {
-    public static ImmutableArray<PlannedStep> Of(StepInPlace place, StepNames names)
+    /// <param name="guard">Of the step that performs: what it performs is under it.</param>
+    /// <param name="turns">Of the loop around the step: what it performs is done in each turn.</param>
+    public static ImmutableArray<PlannedStep> Of(StepInPlace place, StepNames names, Condition? guard, LoopTurns? turns)
     {
         var steps = new List<PlannedStep>();
         var inner = 0;
-        Perform(place, names, [names.Own.Procedure.Id.Value], place.Step.Number, ref inner, steps);
+        Perform(place, names, new Around([names.Own.Procedure.Id.Value], guard is null ? [] : [guard], turns), place.Step.Number, ref inner, steps);
         return [.. steps];
     }
 
-    /// <param name="within">Procedures being performed: one that performs itself is a fault elsewhere and ends here.</param>
-    private static void Perform(
-        StepInPlace place, StepNames names, ImmutableHashSet<string> within, int number, ref int inner, List<PlannedStep> steps)
+    /// <param name="Procedures">Being performed: one that performs itself is a fault elsewhere and ends here.</param>
+    private sealed record Around(ImmutableHashSet<string> Procedures, ImmutableArray<Condition> Guards, LoopTurns? Turns)
+    {
+        public Around Into(Procedure callee, Condition? guard, LoopTurns? turns) =>
+            new(Procedures.Add(callee.Id.Value), guard is null ? Guards : Guards.Add(guard), turns);
+    }
+
+    private static void Perform(StepInPlace place, StepNames names, Around around, int number, ref int inner, List<PlannedStep> steps)
     {
         foreach (var perform in place.Step.All(FactWord.Perform).Select(f => f.Value).OfType<PerformValue>())
         {
@@ -32,10 +39,12 @@ internal static class PerformedSteps
                 var holds = Guards.Holds(step, there);
                 if (holds is false)
                     continue;
-                var sheet = new SheetStep(new StepCode(number, inner), step, there.Shown, AskList.Of(step, there), []) { Guard = holds is true ? null : Guards.Of(step), Within = performing };
+                var guard = holds is true ? null : Guards.Of(step);
+                var turns = LoopTurns.Of(step, there) ?? around.Turns;
+                var sheet = new SheetStep(new StepCode(number, inner), step, there.Shown, AskList.Of(step, there, turns), []) { Guard = guard, Under = around.Guards, Turns = turns, Within = performing };
                 steps.Add(new PlannedStep(sheet, there, []));
-                if (!within.Contains(callee.Id.Value))
-                    Perform(step, there, within.Add(callee.Id.Value), number, ref inner, steps);
+                if (!around.Procedures.Contains(callee.Id.Value))
+                    Perform(step, there, around.Into(callee, guard, turns), number, ref inner, steps);
             }
         }
     }

@@ -14,7 +14,7 @@ public sealed record SheetEntry(SheetStep Step, bool AsksBy, bool AsksAt)
 
     /// <summary>Keys that the entry can have besides <c>step</c>.</summary>
     public IEnumerable<string> Keys =>
-        [.. Step.Asks.Select(a => a.Key), EntryKeys.By, EntryKeys.At, EntryKeys.LookedAgain, .. Step.Guard is not null ? [EntryKeys.NotDone] : Array.Empty<string>()];
+        [.. Step.Asks.Select(a => a.Key), EntryKeys.By, EntryKeys.At, EntryKeys.LookedAgain, .. Step.MayBeLeftOut ? [EntryKeys.NotDone] : Array.Empty<string>()];
 }
 
 /// <summary>

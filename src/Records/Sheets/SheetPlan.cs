@@ -38,6 +38,15 @@ public sealed record SheetStep(
     /// <summary>The performing that brings the step here; null for a step of the sheet's own. A common part may be performed twice in one section.</summary>
     public Performing? Within { get; init; }
 
+    /// <summary>Guards of the steps that perform it, from the outermost: where one does not hold, it is not done either.</summary>
+    public ImmutableArray<Condition> Under { get; init; } = [];
+
+    /// <summary>Whether it may be left out, by its own guard or by one that it is under.</summary>
+    public bool MayBeLeftOut => Guard is not null || !Under.IsEmpty;
+
+    /// <summary>Of the loop that it is done in; null: once.</summary>
+    public LoopTurns? Turns { get; init; }
+
     /// <summary>Devices that are in the machine after the step, in order of placing.</summary>
     public ImmutableArray<StillIn> LeavesIn { get; init; } = [];
 }

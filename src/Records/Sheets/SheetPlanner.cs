@@ -32,15 +32,18 @@ public static class SheetPlanner
 
     internal static PlannedStep Step(StepInPlace place, StepNames names)
     {
-        var performed = PerformedSteps.Of(place, names);
+        var turns = LoopTurns.Of(place, names);
+        var guard = Guards.Holds(place, names) is true ? null : Guards.Of(place);
+        var performed = PerformedSteps.Of(place, names, guard, turns);
         var sheet = new SheetStep(
             new StepCode(place.Step.Number, null),
             place,
             names.Shown,
-            AskList.Of(place, names),
+            AskList.Of(place, names, turns),
             [.. performed.Select(p => p.Sheet)])
         {
-            Guard = Guards.Holds(place, names) is true ? null : Guards.Of(place),
+            Guard = guard,
+            Turns = turns,
         };
         return new PlannedStep(sheet, names, performed);
     }

@@ -45,11 +45,13 @@ internal static class ItemLines
         Both(test.AtMost?.Value, context.Words.NeverAbove),
         Both(test.Settle?.Value, context.Words.Settle),
         Both(test.Hold?.Value, context.Words.HoldFor),
-        Passes(test, context) is { } passes ? $"{context.Words.PassesWhen} {passes}" : null,
+        Passes(test, context),
         Both(test.SecondLook?.Value, context.Words.LookAgain));
 
     private static string? Passes(TestItem test, SheetContext context) =>
-        test.PassesWhen is { } when ? context.Conditions(Fills.None).Of(when) : Text(test.Passes, context);
+        test.PassesWhen is { } when ? $"{context.Words.PassesWhen} {context.Conditions(Fills.None).Of(when)}"
+        : Text(test.Passes, context) is { } words ? $"{context.Words.Passes} {words}"
+        : null;
 
     private static string? Text(Located<string>? text, SheetContext context) => text is { } written ? context.Tongue.Text(written.Value) : null;
 

@@ -40,7 +40,11 @@ internal sealed record SheetContext(SheetPlan Plan, SheetIdentity Identity, Word
     public Scope ScopeOf(SheetStep step) =>
         ReferenceEquals(step.Place.Procedure, Scope.Procedure) ? Scope : new Scope(Scope.Library, step.Place.Procedure, Scope.Machine);
 
-    public static IEnumerable<QuantityRange> Durations(SheetStep step)
+    /// <summary>The time of a section stands for those of its steps.</summary>
+    public static ImmutableArray<QuantityRange> Durations(SheetSection section) =>
+        section.Section.Facts.Find(FactWord.Time)?.Value is Duration whole ? [whole.Range] : [.. section.Steps.SelectMany(Durations)];
+
+    private static IEnumerable<QuantityRange> Durations(SheetStep step)
     {
         var inner = step.Performed.SelectMany(Durations);
         return step.Place.Step.Value<Duration>(FactWord.Time) is { } own ? inner.Prepend(own.Range) : inner;

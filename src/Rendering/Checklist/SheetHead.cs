@@ -17,7 +17,7 @@ internal static class SheetHead
         {
             ["title"] = procedure.Title?.Value ?? procedure.Id.Value,
             ["part_name"] = context.Plan.Part.Name is { } name ? context.Tongue.Name(name.Value) : "",
-            ["time"] = context.Quantities.Sum([.. context.Plan.Sections.SelectMany(s => s.Steps).SelectMany(SheetContext.Durations)]),
+            ["time"] = context.Quantities.Sum([.. context.Plan.Sections.SelectMany(s => SheetContext.Durations(s))]),
             ["rows"] = new ScriptArray(Rows(context)),
             ["intro"] = SheetContext.Blocks([.. procedure.Introduction, .. context.Plan.Part.Prose], Fills.None),
             ["boxes"] = new ScriptArray(Boxes(context)),

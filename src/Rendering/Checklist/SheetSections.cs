@@ -23,7 +23,7 @@ internal static class SheetSections
             ["id"] = string.Create(CultureInfo.InvariantCulture, $"section-{index + 1}"),
             ["heading"] = section.Section.Heading?.Value ?? context.Plan.Procedure.Title?.Value ?? "",
             ["who"] = string.Join(" + ", context.UsualDoers(section)),
-            ["time"] = context.Quantities.Sum([.. section.Steps.SelectMany(SheetContext.Durations)]),
+            ["time"] = context.Quantities.Sum(SheetContext.Durations(section)),
             ["only_if"] = section.Section.Facts.FirstOrDefault(f => f.Word == FactWord.OnlyIf)?.Value is ConditionValue only
                 ? $"{words.OnlyIf} {context.Conditions(Fills.None).Of(only.Condition)}" : "",
             ["for_each"] = section.Section.Facts.FirstOrDefault(f => f.Word == FactWord.ForEach) is { } loop ? $"{words.ForEach} {context.Loop(loop, Fills.None)}{Until(section, context)}" : "",

@@ -43,9 +43,9 @@ internal static class StepLines
         foreach (var outcome in step.Step.All(FactWord.Outcome).Select(f => f.Value).OfType<OutcomeValue>())
             yield return Line(context.Tongue.Name(outcome.Name.Value), When(outcome, step, context));
         if (step.Step.Value<EndingValue>(FactWord.End) is { } end)
-            yield return Line(words.EndsHere, context.Tongue.Name(end.Name.Value));
+            yield return Line(words.EndsHere, $"{context.Tongue.Name(end.Name.Value)} · {words.Ending(end.Kind)}");
         if (step.Step.Value<AgainFrom>(FactWord.AgainFrom) is { } again)
-            yield return Line(words.Again, string.Create(CultureInfo.InvariantCulture, $"{Number(again, step, context)}{context.Tongue.Name(again.Step.Value)}, {words.AtMost} {again.AtMost} {words.Times} {context.Tongue.Name(again.Then.Name.Value)}"));
+            yield return Line(words.Again, string.Create(CultureInfo.InvariantCulture, $"{Number(again, step, context)}{context.Tongue.Name(again.Step.Value)}, {words.AtMost} {again.AtMost} {words.Times} {context.Tongue.Name(again.Then.Name.Value)} · {words.Ending(again.Then.Kind)}"));
         if (step.Step.Value<HandOverValue>(FactWord.HandOver) is { } over)
             yield return Line(words.HandOver, $"{string.Join(", ", over.From.Select(r => context.Tongue.Name(r.Value)))} {words.To} {string.Join(", ", over.To.Select(r => context.Tongue.Name(r.Value)))}");
     }

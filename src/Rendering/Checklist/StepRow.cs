@@ -15,7 +15,7 @@ internal static class StepRow
         var boxes = SmallBoxes(step, context).ToList();
         var blocks = Blocks(step, context).ToList();
         if (boxes.Count + blocks.Count == 0 && step.Performed.IsEmpty)
-            boxes.Add(Box.Strike(context.Words.Done));
+            boxes.AddRange(step.Turns is { } turns ? turns.Names.Select(Box.Strike) : [Box.Strike(context.Words.Done)]);
         if (step.Guard is not null)
             boxes.Add(Box.Strike(context.Words.NotSo));
         return new ScriptObject
@@ -39,7 +39,7 @@ internal static class StepRow
 
     private static IEnumerable<ScriptObject> SmallBoxes(SheetStep step, SheetContext context)
     {
-        foreach (var tag in step.Step.Facts.Where(f => f.Word is FactWord.Place or FactWord.Recover).SelectMany(f => Tags(f, step, context)))
+        foreach (var tag in step.Step.Facts.Where(f => f.Word is FactWord.Place or FactWord.Recover).SelectMany(f => Tags(f, step, context)).Distinct(StringComparer.Ordinal))
             yield return Box.Strike(tag);
         foreach (var box in step.Asks.SelectMany(a => SmallAsks.Of(a, context)))
             yield return box;
@@ -90,9 +90,18 @@ internal static class StepRow
     private static CheckAsk? Check(SheetStep step) => step.Asks.OfType<CheckAsk>().FirstOrDefault();
 
     private static IEnumerable<string> Tags(Fact fact, SheetStep step, SheetContext context) =>
-        fact.Value is Amounts amounts
-            ? amounts.All.Select(a => step.Fills.In(a.Thing.Value)).SelectMany(n => context.ScopeOf(step).Device(n) is { } kind && kind.Id.Value == n ? kind.Tags.Select(t => t.Value) : [n])
-            : [];
+        fact.Value is Amounts amounts ? amounts.All.SelectMany(a => Tags(a, amounts.All.Length > 1, step, context)) : [];
+
+    // in a loop one goes in at each turn, whichever comes to hand: what is struck is where
+    private static IEnumerable<string> Tags(Amount amount, bool several, SheetStep step, SheetContext context)
+    {
+        var name = step.Fills.In(amount.Thing.Value);
+        if (context.ScopeOf(step).Device(name) is not { } kind || kind.Id.Value != name)
+            return [name];
+        return amount is { Count: not null, AtPlace.Value: "each" } && step.Turns is { } turns
+            ? turns.Names.Select(t => several ? $"{context.Tongue.Name(name)} {t}" : t)
+            : kind.Tags.Select(t => t.Value);
+    }
 
     private static string Who(SheetStep step, ImmutableArray<string> usual, Tongue tongue)
     {

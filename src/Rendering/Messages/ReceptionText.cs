@@ -30,8 +30,12 @@ public static class ReceptionText
             ReceptionState.Refused => result.Asked == 0 ? $"REFUSED for {Say.Count(faults, "reason")}." : $"REFUSED for {Say.Count(faults, "reason")}. {given}",
             ReceptionState.Open => $"OPEN: {Say.Count(queries, "thing")} to do or to look at. {given}",
             _ => $"COMPLETE. {given}",
-        };
+        } + Ended(result.Ended);
     }
+
+    /// <summary>An ending that hands the work up is a complete record of work that is not done.</summary>
+    private static string Ended(WorkEnded? ended) =>
+        ended is null ? "" : $" Ended at step {ended.Step}: {DeclaredName.Spoken(ended.How.Name.Value)}, {Words.English.Ending(ended.How.Kind)}.";
 
     public static string Json(ReceptionResult result) => JsonText.Of(json =>
     {
@@ -40,6 +44,14 @@ public static class ReceptionText
         json.WriteNumber("given", result.Given);
         if (result.Older is { } older)
             Write(json, older);
+        if (result.Ended is { } ended)
+        {
+            json.WriteStartObject("ended");
+            json.WriteString("step", ended.Step);
+            json.WriteString("ending", ended.How.Name.Value);
+            json.WriteString("means", Words.English.Ending(ended.How.Kind));
+            json.WriteEndObject();
+        }
         FindingJson.Write(json, result.Findings);
     });
 

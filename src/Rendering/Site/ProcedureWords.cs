@@ -28,7 +28,7 @@ internal static class ProcedureWords
 
     /// <summary>The sum that its sheet prints, with what it performs; of all its parts. Empty when no time is written.</summary>
     public static string TotalTime(Scope scope) => new QuantityWords(Words.English).Sum(
-        [.. scope.Procedure.Parts.SelectMany(p => SheetPlanner.Plan(scope, p.Name?.Value).Sections).SelectMany(s => s.Steps).SelectMany(SheetContext.Durations)]);
+        [.. scope.Procedure.Parts.SelectMany(p => SheetPlanner.Plan(scope, p.Name?.Value).Sections).SelectMany(s => SheetContext.Durations(s))]);
 
     public static string Crew(Procedure procedure) =>
         string.Join(", ", procedure.Crew.Select(c => c.Number.Value == 1 ? c.Role.Value : $"{c.Number.Value} {c.Role.Value}"));

@@ -95,7 +95,7 @@ internal sealed partial class TrialSheet(SheetContext context, string html)
             [new TrialEdit(Id(step), first, second), new TrialEdit(Id(_steps[at + 1]), second, first)]);
     }
 
-    private static bool IsPlain(SheetStep step) => step.Performed.IsEmpty && step.Step.Messages.IsEmpty && step.Asks.All(a => a is CountAsk);
+    private static bool IsPlain(SheetStep step) => step.Performed.IsEmpty && step.Step.Messages.IsEmpty && step.Asks.All(a => a is CountAsk or ChoiceAsk { Ends: true });
 
     private IEnumerable<PlantedError> Message()
     {

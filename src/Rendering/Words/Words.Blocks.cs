@@ -94,6 +94,14 @@ public sealed partial record Words
         _ => null,
     };
 
+    /// <summary>What an ending means for whoever stands there.</summary>
+    public string Ending(EndingKind kind) => kind switch
+    {
+        EndingKind.Done => Say("work done", "trabajo terminado"),
+        EndingKind.StoppedSafe => Say("left safe, work not done", "queda seguro, trabajo sin terminar"),
+        _ => Say("hand it up, do not go on", "avise a su superior, no siga"),
+    };
+
     /// <summary>What of several points is judged: each, least, most, mean, spread, sum.</summary>
     public string Judge(string? judge) => judge switch
     {

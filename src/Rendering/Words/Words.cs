@@ -83,6 +83,7 @@ public sealed partial record Words
     public string NeverAbove => Say("never above", "nunca más de");
     public string Settle => Say("settle", "asentar");
     public string HoldFor => Say("hold", "mantener");
+    public string Passes => Say("passes", "pasa");
     public string PassesWhen => Say("passes when", "pasa si");
     public string LookAgain => Say("look again after", "mirar otra vez a los");
     public string Otherwise => Say("otherwise", "en otro caso");

@@ -118,6 +118,8 @@ public sealed partial class MaskedWorkshopTests
             yield return words.Signal(signal);
         foreach (var outcome in new[] { "passed", "failed" })
             yield return words.TestResult(outcome)!;
+        foreach (var ending in Enum.GetValues<EndingKind>())
+            yield return words.Ending(ending);
         foreach (var blocked in new[] { "engine-start", "travel", "closing" })
             yield return words.Forbids(blocked);
     }

@@ -15,6 +15,8 @@ public sealed class EntryUnreadable : IReason
     {
         foreach (var value in held.Entries.SelectMany(Lists))
             Add(findings, value.Value.At, value.Key.Value, "a list", "one text", "as in the blank, behind the colon");
+        foreach (var (value, turns) in held.Entries.SelectMany(OfNoTurn))
+            Add(findings, value.Value.At, value.Key.Value, "one text", $"a line for each of {turns}", $"{turns.Names[0]}: {Typed.Text(value.Value)!.Value.Value}, a line each");
         foreach (var answer in held.Answers<CountAsk>().Where(a => Typed.Text(a.Value) is not null && Typed.Count(a.Value) is null))
             Add(findings, answer.Value.At, answer.Ask.Key, Typed.Text(answer.Value)!.Value.Value, "a whole number", "9");
         foreach (var answer in held.Answers<PassAsk>().Where(a => Typed.Text(a.Value) is not null && Typed.Count(a.Value) is null))
@@ -30,7 +32,16 @@ public sealed class EntryUnreadable : IReason
     /// <summary>Only rows of readings may be more than one text.</summary>
     private static IEnumerable<DataEntry> Lists(HeldEntry entry) => entry.Entry.Values.Where(v =>
         v.Value is not DataText && !Typed.IsEmpty(v.Value) &&
-        !(entry.Asked.Find(v.Key.Value) is ReadingAsk ask && (ask.Pieces is not [""] || v.Value is DataList)));
+        !(entry.Asked.Find(v.Key.Value) is ReadingAsk ask && (ask.Pieces is not [""] || v.Value is DataList)) &&
+        !(v.Value is DataMap && entry.Asked.Find(v.Key.Value) is { Turns: not null }));
+
+    /// <summary>One text where each turn of a loop has its line: of which turn it is nobody can tell.</summary>
+    private static IEnumerable<(DataEntry Value, LoopTurns Turns)> OfNoTurn(HeldEntry entry) =>
+        from value in entry.Entry.Values
+        where value.Value is DataText && !Typed.IsEmpty(value.Value)
+        let ask = entry.Asked.Find(value.Key.Value)
+        where ask is { Turns: not null } and not ReadingAsk
+        select (value, ask.Turns!);
 
     /// <summary>A missing or wrong unit is reading-unit's.</summary>
     private static bool Unreadable(string text) =>

@@ -1,4 +1,5 @@
 using Witnessmark.Language.Findings;
+using Witnessmark.Language.Text;
 using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 
@@ -31,15 +32,26 @@ public sealed class EntryValueMissing : IReason
     internal static bool IsGiven(Held held, SheetEntry asked) =>
         held.Entries.FirstOrDefault(e => e.Asked == asked) is { } entry && !Missing(entry).Any();
 
+    /// <summary>Every turn; of a loop that may end before, one at least. Rows of readings are readings-too-few's.</summary>
+    private static IEnumerable<string> Missing(Ask ask, DataNode? value)
+    {
+        if (Typed.IsEmpty(value))
+            return [ask.Key];
+        return ask is ReadingAsk || ask.Turns!.MayEnd || value is not DataMap map
+            ? []
+            : ask.Turns.Names.Where(t => Typed.IsEmpty(map.Find(t)?.Value)).Select(t => $"{ask.Key} of {t}");
+    }
+
     private static IEnumerable<string> Missing(HeldEntry entry)
     {
         if (entry.NotDone)
             return [];
-        IEnumerable<string> asked = entry.Asked.Step.Asks.Select(a => a.Key);
+        var turns = entry.Asked.Step.Asks.Where(a => a.Turns is not null).SelectMany(a => Missing(a, entry.Entry.Find(a.Key)));
+        var asked = entry.Asked.Step.Asks.Where(a => a.Turns is null).Select(a => a.Key);
         if (entry.Asked.AsksBy)
             asked = asked.Append(EntryKeys.By);
         if (entry.Asked.AsksAt)
             asked = asked.Append(EntryKeys.At);
-        return asked.Where(k => Typed.IsEmpty(entry.Entry.Find(k)));
+        return asked.Where(k => Typed.IsEmpty(entry.Entry.Find(k))).Concat(turns);
     }
 }

@@ -1,5 +1,4 @@
 using Witnessmark.Language.Findings;
-using Witnessmark.Language.Model;
 using Witnessmark.Language.Wording;
 using Witnessmark.Records.Sheets;
 
@@ -16,7 +15,7 @@ public sealed class NotDoneButDue : IReason
         {
             if (!entry.NotDone || Due.Is(held, entry.Asked) is not true)
                 continue;
-            var condition = entry.Asked.Step.Place.Effective(FactWord.OnlyIf)!.Text.Value;
+            var condition = (entry.Asked.Step.Guard ?? entry.Asked.Step.Under[^1]).At.Text;
             findings.Add(
                 Info,
                 entry.Entry.Find(EntryKeys.NotDone)!.At,

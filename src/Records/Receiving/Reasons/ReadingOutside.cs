@@ -31,6 +31,8 @@ public sealed class ReadingOutside : IReason
             return rows.SelectMany(r => Values(ask, [r])
                 .Where(v => v.Band is null || ask.Stops.Contains(v.Band)).Take(1)
                 .Select(v => ((TypedRow?)r, v)));
+        if (ask.Turns is not null)
+            return rows.SelectMany(r => Values(ask, [r]).Select(v => ((TypedRow?)r, v)));
         return Values(ask, rows).Select(v => (rows.FirstOrDefault(r => r.Numbers.Contains(v.Value.Number)), v));
     }
 

@@ -19,7 +19,8 @@ public sealed class ReadingsTooFew : IReason
                 continue;
             if (answer.Ask.Pieces is not [""] && answer.Value is not DataMap)
                 Add(findings, answer, answer.Value.At, $"{DeclaredName.Spoken(answer.Ask.Key)} is in one line; the sheet has a row for each of {Rows(answer.Ask)}.");
-            else if (answer.Ask.Pieces.Except(rows.Select(r => r.Piece)).ToList() is { Count: > 0 } missing)
+            // a loop ends when what it looks for is found
+            else if (answer.Ask.Turns is not { MayEnd: true } && answer.Ask.Pieces.Except(rows.Select(r => r.Piece)).ToList() is { Count: > 0 } missing)
                 Add(findings, answer, answer.Value.At, $"{DeclaredName.Spoken(answer.Ask.Key)} of {Say.Some(missing)} is missing.");
             foreach (var row in rows.Where(r => !answer.Ask.Reading.UpToPoints && r.Numbers.Length < answer.Ask.Points))
                 Add(findings, answer, row.At, $"{answer.Name(row)} has {Say.Count(row.Numbers.Length, "reading")}; the sheet has {answer.Ask.Points} boxes.");

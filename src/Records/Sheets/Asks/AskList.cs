@@ -6,8 +6,12 @@ namespace Witnessmark.Records.Sheets;
 /// <summary>What a step wants written down, in the order of its facts. To add an ask: a line here and a maker beside it.</summary>
 internal static class AskList
 {
-    public static ImmutableArray<Ask> Of(StepInPlace place, StepNames names) =>
-        [.. place.Step.Facts.SelectMany(fact => Of(fact, place, names)).Concat(ToolAsks.Of(place, names)).DistinctBy(a => a.Key)];
+    /// <param name="turns">Of the loop that the step is done in; null: once.</param>
+    public static ImmutableArray<Ask> Of(StepInPlace place, StepNames names, LoopTurns? turns) =>
+    [
+        .. place.Step.Facts.SelectMany(fact => Of(fact, place, names)).Concat(ToolAsks.Of(place, names)).DistinctBy(a => a.Key)
+            .Select(a => turns?.Asked(a) ?? a),
+    ];
 
     private static IEnumerable<Ask> Of(Fact fact, StepInPlace place, StepNames names) => (fact.Word, fact.Value) switch
     {
@@ -19,6 +23,7 @@ internal static class AskList
         (FactWord.Tighten, Amounts amounts) => TighteningAsks.Passes(amounts, place, names),
         (FactWord.Fit, Amounts amounts) => amounts.All.SelectMany(a => StackAsks.Of(a, names)),
         (FactWord.Decide, NameList list) => list.Names.Select(n => Choice(n.Value, place, names)),
+        (FactWord.End, EndingValue end) => [new ChoiceAsk(EntryKeys.End, [end.Name.Value])],
         (FactWord.Hold, SpokenWords words) => [HoldOf(words, place, names)],
         (FactWord.CheckedBy, Checker checker) => [new CheckAsk(EntryKeys.CheckedBy, checker.Role.Value, checker.Mode)],
         _ => [],

@@ -12,9 +12,12 @@ internal static class ToolAsks
             yield return new ToolAsk(EntryKeys.Tool, [.. named]);
     }
 
-    private static List<string> Gauges(StepInPlace place, StepNames names) =>
-    [
-        .. (place.Step.Value<NameList>(FactWord.Measure)?.Names ?? [])
-            .Select(n => names.Reading(n.Value)?.Gauge?.Value).OfType<string>().Distinct(StringComparer.Ordinal),
-    ];
+    /// <summary>Of what is measured, by itself or in a test.</summary>
+    private static List<string> Gauges(StepInPlace place, StepNames names)
+    {
+        var tested = Named(place, FactWord.Test).SelectMany(t => names.Test(t)?.Readings ?? []).Select(r => r.Value);
+        return [.. Named(place, FactWord.Measure).Concat(tested).Select(r => names.Reading(r)?.Gauge?.Value).OfType<string>().Distinct(StringComparer.Ordinal)];
+    }
+
+    private static IEnumerable<string> Named(StepInPlace place, FactWord word) => place.Step.Value<NameList>(word)?.Names.Select(n => n.Value) ?? [];
 }

@@ -9,12 +9,22 @@ internal static class SmallAsks
 {
     public static IEnumerable<ScriptObject> Of(Ask ask, SheetContext context) => ask switch
     {
+        { Turns: { } turns } => turns.Names.SelectMany(t => Of(ask with { Turns = null }, context).Select(b => InTurn(t, b))),
         CountAsk count => [Count(count, context)],
         ToolAsk tool => [Box.Write(Box.Tool, context.Words.Tool, under: string.Join(" / ", tool.Tools.Select(context.Tongue.Name)))],
         LookAsk look => look.Reading.Verdicts.Select(v => Box.Strike(context.Tongue.Value(v.Value, look.Key))),
+        ChoiceAsk { Ends: true } => [Box.Strike(context.Words.EndsHere.ToUpperInvariant())],
         ChoiceAsk choice => choice.Outcomes.Select(o => Box.Strike(context.Words.TestResult(o) ?? context.Tongue.Name(o))),
         _ => [],
     };
+
+    // "CL passed", "CL failed": the turn stands where the hand is
+    private static ScriptObject InTurn(string turn, ScriptObject box)
+    {
+        var key = box["strike"] is true ? "words" : "before";
+        box[key] = $"{turn} {box[key]}".TrimEnd();
+        return box;
+    }
 
     // the label stands outside the box, the number that is expected behind it
     private static ScriptObject Count(CountAsk ask, SheetContext context)
