@@ -3,6 +3,7 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.RegularExpressions;
 using Witnessmark.Harness;
+using Witnessmark.Language.Model;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Checklist;
 
@@ -62,6 +63,15 @@ public class SheetPageTests
         var plan = Demo.Plan(Demo.Read(("wheel-end/wb-40.md", leastPlate, $"{leastPlate}    - again-from: measure-each-friction-disc, at most 2 times, then end no-good-parts (escalate)\n")));
         var html = SheetPage.Render(plan, Demo.Issued, Paper.A4, Words.English);
         Assert.Contains("step 2, measure each friction disc, at most 2 times", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_point_that_has_a_word_for_its_name_is_to_be_translated_and_an_hour_is_not()
+    {
+        var library = Demo.Read(("machines/okr-34.yaml", "at: [12, 4, 8] ", "at: [12, left, 8] "));
+        var words = SheetWords.Of(library.ScopeOf(library.Procedure("WB-40")!));
+        Assert.Contains(words, w => w.Written == "left");
+        Assert.DoesNotContain(words, w => w.Written == "12");
     }
 
     [Fact]

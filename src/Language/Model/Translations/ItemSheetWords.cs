@@ -17,6 +17,8 @@ internal sealed class ItemSheetWords(Scope root, Scope own, WordCollection words
         if (reading.IsLook)
             return;
         words.Name(reading.Id);
+        foreach (var point in reading.PointNames)
+            words.Name(point);
         foreach (var band in judged ? [] : reading.Bands)
             words.Value(band.Name, reading.Id.Value);
         if (reading.Of is { } part)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Scriban.Runtime;
+using Witnessmark.Language.Model;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Html;
 
@@ -24,17 +25,17 @@ internal static class ReadingGrid
             ["unit"] = ask.Accept is null && (ask.Reading.Bands.IsEmpty || ask.Pieces.Length == 1) ? UnitOf(ask) : "",
             ["single"] = ask.Pieces.Length == 1,
             ["dot"] = Box.Dot(ask.Reading),
-            ["points"] = Points(ask),
+            ["points"] = Points(ask, context.Tongue),
             ["tables"] = Tables(ask),
         }.Showing("sheet-readings.html");
     }
 
     // by name where the data sheet names them: "4" at four o'clock is no second box
-    private static ScriptArray Points(ReadingAsk ask)
+    private static ScriptArray Points(ReadingAsk ask, Tongue tongue)
     {
         var names = ask.Reading.PointNames;
         return new ScriptArray(names.Length == ask.Points
-            ? names.Select(n => n.Value)
+            ? names.Select(n => tongue.Name(n.Value))
             : Enumerable.Range(1, ask.Points).Select(i => i.ToString(CultureInfo.InvariantCulture)));
     }
 
