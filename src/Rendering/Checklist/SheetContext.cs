@@ -28,6 +28,11 @@ internal sealed record SheetContext(SheetPlan Plan, SheetIdentity Identity, Word
         ? $"{Tongue.Name(fills.In(each.Kind.Value))} {string.Join(", ", each.In.Select(n => Tongue.Name(fills.In(n.Value))))}".TrimEnd()
         : fills.In(loop.Text.Value);
 
+    /// <summary>What the steps of a section are repeated for, and until when; null when they are not.</summary>
+    public string? Rounds(Section section, Fills fills) => section.Facts.Find(FactWord.ForEach) is not { } loop
+        ? null
+        : Loop(loop, fills) + (section.Facts.Find(FactWord.Until)?.Value is ConditionValue until ? $", {Words.Until} {Conditions(fills).Of(until.Condition)}" : "");
+
     public string StackEnd(PartStack stack, string? name) => Words.StackEnd(Tongue, stack, name);
 
     public ConditionText Conditions(Fills fills) => new(Scope, Words, fills.In);

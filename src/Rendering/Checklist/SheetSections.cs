@@ -26,17 +26,12 @@ internal static class SheetSections
             ["time"] = context.Quantities.Sum(SheetContext.Durations(section)),
             ["only_if"] = section.Section.Facts.FirstOrDefault(f => f.Word == FactWord.OnlyIf)?.Value is ConditionValue only
                 ? $"{words.OnlyIf} {context.Conditions(Fills.None).Of(only.Condition)}" : "",
-            ["for_each"] = section.Section.Facts.FirstOrDefault(f => f.Word == FactWord.ForEach) is { } loop ? $"{words.ForEach} {context.Loop(loop, Fills.None)}{Until(section, context)}" : "",
+            ["for_each"] = context.Rounds(section.Section, Fills.None) is { } rounds ? $"{words.ForEach} {rounds}" : "",
             ["still_in"] = StillIn(section.StillIn, context),
             ["prose"] = SheetContext.Blocks(section.Section.Prose, Fills.None),
             ["run"] = StepRun.Of(section, Close(last ? Finish(context) : "", new StopWords(context.Plan, words).In(section), words), context),
         };
     }
-
-    private static string Until(SheetSection section, SheetContext context) =>
-        section.Section.Facts.FirstOrDefault(f => f.Word == FactWord.Until)?.Value is ConditionValue until
-            ? $", {context.Words.Until} {context.Conditions(Fills.None).Of(until.Condition)}"
-            : "";
 
     private static ScriptObject? StillIn(ImmutableArray<StillIn> devices, SheetContext context)
     {

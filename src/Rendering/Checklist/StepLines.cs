@@ -20,6 +20,9 @@ internal static class StepLines
             yield return Line(words.MustBeSo, conditions.Of(needed.Condition));
         if (step.Step.Find(FactWord.ForEach) is { } loop && loop.Value is not Loop { OfGroup: not null })
             yield return Line(words.ForEach, context.Loop(loop, step.Fills));
+        // a section that is performed has no heading here: its steps say what they are done for
+        else if (step.Within is not null && context.Rounds(step.Place.Section, step.Fills) is { } rounds)
+            yield return Line(words.ForEach, rounds);
         foreach (var (key, text) in ItemLines.Of(step, context))
             yield return Line(key, text);
         foreach (var ask in step.Asks.OfType<LookAsk>().Where(a => a.Reading.LookFor is not null))

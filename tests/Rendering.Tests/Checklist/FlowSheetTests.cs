@@ -1,3 +1,4 @@
+using System.Text;
 using Witnessmark.Harness;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
@@ -35,6 +36,31 @@ public class FlowSheetTests
         Assert.Contains("look again after 10\u00A0min", html, StringComparison.Ordinal);
         Assert.Contains("<span class=\"judge\">drops</span> <span class=\"native\">below 3.80 MPa</span>", html, StringComparison.Ordinal);
         Assert.Contains("held on the brake in second gear, does not move · empty · 10\u00A0mph", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Steps_of_a_looped_section_say_so_where_they_are_performed_and_its_heading_is_not_there()
+    {
+        const string Job = """
+            ---
+            job: whole
+            title: The whole of it
+            version: 1.0.0
+            status: draft
+            machine: okr-34
+            crew: {mechanic: 1, helper: 1, operator: 1}
+            uses:
+              WB-94: 1.0.0
+            ---
+
+            # The whole of it
+
+            1. **Find it.**
+                - perform: WB-94
+            """;
+        var library = WorkshopReader.Read([.. Files, RawFile.Of("whole.md", Encoding.UTF8.GetBytes(Job))], new FindingList());
+        var html = SheetPage.Render(SheetPlanner.Plan(library.ScopeOf(library.Procedure("whole")!), null), Demo.Specimen, Paper.A4, Words.English);
+        Assert.Contains("<b>For each:</b> wheel end CL, RL, CR, until pedal hold passed", html, StringComparison.Ordinal);
     }
 
     private static SheetPlan Plan() => SheetPlanner.Plan(Pedal.ScopeOf(Pedal.Procedure("WB-94")!), null);
