@@ -8,7 +8,7 @@ namespace Witnessmark.Reading.References;
 internal sealed class NameShelf
 {
     /// <summary>Counted without being declared: what is left on the paper, strokes, tools, rags.</summary>
-    private static readonly ImmutableArray<string> Tallies = ["left-over", "pedal-strokes", "tools", "rags"];
+    private static readonly ImmutableArray<string> Tallies = ["left-over", "pedal-strokes", "lever-strokes", "tools", "rags"];
 
     private readonly Library _library;
     private readonly NameLayer _workshop;
