@@ -11,6 +11,9 @@ namespace Witnessmark.Language.Quantities;
 /// </summary>
 public static class QuantityPatterns
 {
+    /// <summary>Signs of a written quantity; what is longer is not read.</summary>
+    public const int LongestText = QuantityScanner.LongestText;
+
     private const string Minus = "[-\u2212]";
     private const string Digits = @"[0-9.\u00A0\u202F]*";
     private const string Whole = @"(?:[0-9]{1,3}(?:[\u00A0\u202F][0-9]{3})+|0*[0-9]{1,18})";

@@ -12,7 +12,18 @@ public static partial class Names
 {
     private const int LongestId = 40;
 
-    private static readonly System.Buffers.SearchValues<char> Signs = System.Buffers.SearchValues.Create(",=(){}[]:#|<>\"`");
+    private const string SignsOfOurs = ",=(){}[]:#|<>\"`";
+    private const string WindowsNames = "con|prn|aux|nul|com[0-9]|lpt[0-9]";
+
+    private static readonly System.Buffers.SearchValues<char> Signs = System.Buffers.SearchValues.Create(SignsOfOurs);
+
+    /// <summary>A name that conditions and steps can quote.</summary>
+    internal static string Pattern { get; } =
+        $@"^[^{SignsOfOurs.Replace("[", @"\[", StringComparison.Ordinal).Replace("]", @"\]", StringComparison.Ordinal)}\u0000-\u001F\u007F-\u009F]+$";
+
+    /// <summary>A name that files can have.</summary>
+    internal static string FilePattern { get; } =
+        $"^(?!(?:{string.Concat(WindowsNames.Select(c => char.IsAsciiLetter(c) ? $"[{c}{char.ToUpperInvariant(c)}]" : $"{c}"))})$)(?=.*[A-Za-z0-9])[A-Za-z0-9-]{{1,{LongestId}}}$";
 
     /// <summary>Whether conditions and steps can quote it; reports it when not.</summary>
     public static bool Usable(Located<string> name, FindingList findings)
@@ -90,6 +101,6 @@ public static partial class Names
         "Rules and sheets count on it; without it they would have to guess.",
         $"Add a line `{key}: …`.");
 
-    [GeneratedRegex("^(con|prn|aux|nul|com[0-9]|lpt[0-9])$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex("^(" + WindowsNames + ")$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex KeptByWindows { get; }
 }

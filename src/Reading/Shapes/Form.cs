@@ -18,7 +18,11 @@ internal sealed record IdForm : Form;
 internal sealed record WordForm(ImmutableArray<string> Words) : Form;
 
 /// <summary>A whole number.</summary>
-internal sealed record CountForm(int Least, int Most) : Form;
+internal sealed record CountForm(int Least, int Most) : Form
+{
+    /// <summary>A word that may stand in front of it, <c>up to</c>; null: none.</summary>
+    public string? Before { get; init; }
+}
 
 /// <summary>A number above zero without a unit.</summary>
 internal sealed record FactorForm : Form;

@@ -13,7 +13,7 @@ internal static class MeasuringReader
     private const string UpTo = "up to ";
     private const string ClearanceOf = "as clearance of ";
 
-    private static readonly CountForm Number = new(1, 24);
+    private static readonly CountForm Number = new(1, 24) { Before = UpTo };
 
     private static readonly Shape Bands = new("bands", "bands")
     {
@@ -25,7 +25,7 @@ internal static class MeasuringReader
         "reading",
         "a reading",
         Row.Name("of", "friction-disc", "what is measured"),
-        Row.Written("points", new SpelledForm("points", () => $"^(?:{UpTo}\\s*)?{WholeNumbers.Pattern(Number.Least, Number.Most)}$"), "3", "how many points are read; `up to 6` where there may be fewer"),
+        Row.Written("points", Number, "3", "how many points are read; `up to 6` where there may be fewer"),
         Row.List("at", "[12, 4, 8]", "what the points are called"),
         Row.Quantity("resolution", "0.01 mm", "the smallest difference that is read"),
         Row.Range("plausible", "4.50 to 5.50 mm", "what can be read at all"),

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Quantities;
 using Witnessmark.Language.Text;
 using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Data;
@@ -19,9 +20,11 @@ internal static partial class StackReader
     private const string Like = "Write parts in building order, one line a row: `end-plate, faced side to piston` or `8 x steel-plate, friction-disc`.";
 
     private const string TimesPattern = "^(?<n>[0-9]+) *[x×] +";
-    private const string Piece = $"(?:{Facing}.+|{Spelling.Name})";
+    private const string Piece = $@"{Spelling.Name}(?:\s*,\s*{Facing}\s*[^,\s][^,]*)?";
 
-    private static readonly SpelledForm RowForm = new("row of a stack", () => $"^(?:[0-9]+ *[x×] +)?\\s*{Piece}(?:\\s*,\\s*{Piece})*\\s*$");
+    private static readonly SpelledForm RowForm = new(
+        "row of a stack",
+        () => $@"^(?:{WholeNumbers.Pattern(1, MostTimes)} *[x×] +)?\s*{Piece}(?:\s*,\s*{Piece})*\s*$");
 
     private static readonly Shape Shape = new(
         "stack",

@@ -1,0 +1,69 @@
+using System.Text.Json.Nodes;
+using Json.Schema;
+using Witnessmark.Reading.Shapes;
+
+namespace Witnessmark.Reading.Tests.Schemas;
+
+/// <summary>The schemas by themselves.</summary>
+public sealed class SchemaTests
+{
+    public static TheoryData<string> Names => [.. FileSchemas.All.Select(s => s.Name)];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void A_schema_is_one_by_the_schema_of_schemas(string name)
+    {
+        var result = MetaSchemas.Draft202012.Evaluate(Validator.Element(Read(name)), new EvaluationOptions { OutputFormat = OutputFormat.List });
+        Assert.True(result.IsValid, string.Join('\n', (result.Details ?? []).Where(d => d.Errors is not null).Select(d => $"{d.InstanceLocation}: {string.Join(", ", d.Errors!.Values)}")));
+    }
+
+    [Fact]
+    public void The_schema_of_schemas_refuses_what_is_none() =>
+        Assert.False(MetaSchemas.Draft202012.Evaluate(Validator.Element(JsonNode.Parse("""{"type": "text", "required": "title"}"""))).IsValid);
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Every_reference_leads_somewhere(string name)
+    {
+        var schema = Read(name);
+        var known = schema["$defs"]!.AsObject().Select(d => $"#/$defs/{d.Key}").ToHashSet(StringComparer.Ordinal);
+        var used = Below(schema).OfType<JsonObject>().Select(o => o["$ref"]?.GetValue<string>()).OfType<string>().ToList();
+        Assert.NotEmpty(used);
+        Assert.Empty(used.Except(known));
+        Assert.Empty(known.Except(used));
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Every_example_is_taken_at_its_own_key(string name)
+    {
+        var schema = Read(name);
+        var rows = Below(schema).OfType<JsonObject>().Where(o => o["examples"] is JsonArray).ToList();
+        Assert.NotEmpty(rows);
+        var each = new JsonObject(rows.Select((row, i) => KeyValuePair.Create<string, JsonNode?>($"{i}", row.DeepClone())));
+        var examples = new JsonObject(rows.Select((row, i) => KeyValuePair.Create($"{i}", row["examples"]![0]?.DeepClone())));
+        var result = JsonSchema.FromText(new JsonObject { ["properties"] = each, ["$defs"] = schema["$defs"]!.DeepClone() }.ToJsonString())
+            .Evaluate(Validator.Element(examples), new EvaluationOptions { OutputFormat = OutputFormat.List });
+        Assert.True(result.IsValid, string.Join('\n', (result.Details ?? []).Where(d => d.Errors is not null).Select(d => $"{d.InstanceLocation} {each[d.InstanceLocation.ToString().Split('/')[1]]?["description"]}: {string.Join(", ", d.Errors!.Values)}")));
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void A_key_says_what_it_is_for(string name) =>
+        Assert.All(Below(Read(name)).OfType<JsonObject>().Where(o => o["examples"] is not null), row => Assert.True(row["description"]!.GetValue<string>().Length >= 3));
+
+    private static JsonNode Read(string name) => JsonNode.Parse(FileSchemas.All.Single(s => s.Name == name).Text)!;
+
+    private static IEnumerable<JsonNode> Below(JsonNode node)
+    {
+        yield return node;
+        var children = node switch
+        {
+            JsonObject map => map.Select(e => e.Value),
+            JsonArray list => list,
+            _ => [],
+        };
+        foreach (var below in children.OfType<JsonNode>().SelectMany(Below))
+            yield return below;
+    }
+}
