@@ -52,6 +52,7 @@ public static class CommandLine
         WithdrawCommand.Make(around),
         CompareCommand.Make(around),
         RuleCommand.Make(around),
+        SchemaCommand.Make(around),
         NewCommand.Make(around),
     };
 

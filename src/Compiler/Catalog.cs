@@ -5,6 +5,7 @@ using System.Text;
 using Witnessmark.Checking;
 using Witnessmark.Language.Findings;
 using Witnessmark.Reading.Faults;
+using Witnessmark.Reading.Shapes;
 using Witnessmark.Records.Receiving;
 
 namespace Witnessmark.Compiler;
@@ -20,6 +21,9 @@ public static class Catalog
         .. RuleSet.All.Select(r => r.Info),
         .. ReasonSet.All.Select(r => r.Info),
     ];
+
+    /// <summary>The shape of each kind of file as JSON Schema.</summary>
+    public static ImmutableArray<FileSchema> Schemas => FileSchemas.All;
 
     private static readonly FrozenDictionary<string, RuleInfo> ByName = Rules.ToFrozenDictionary(r => r.Name, StringComparer.Ordinal);
 

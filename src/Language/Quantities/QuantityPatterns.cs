@@ -17,7 +17,7 @@ public static class QuantityPatterns
     private const string Minus = "[-\u2212]";
     private const string Digits = @"[0-9.\u00A0\u202F]*";
     private const string Whole = @"(?:[0-9]{1,3}(?:[\u00A0\u202F][0-9]{3})+|0*[0-9]{1,18})";
-    private const string Unsigned = $@"(?:{Whole}(?:\.[0-9]{{1,18}})?|\.[0-9]{{1,18}})(?![0-9])";
+    private const string Unsigned = $@"(?:{Whole}(?:\.[0-9]{{1,18}})?|\.[0-9]{{1,18}})(?![.,\u00A0\u202F]?[0-9])";
     private const string Number = $"{Minus}?{Unsigned}";
 
     private static readonly string PlusMinus = $"(?:{string.Join('|', UnitWords.PlusMinus.Select(Regex.Escape))})";

@@ -1,5 +1,9 @@
+using System.Text;
 using System.Text.Json.Nodes;
 using Json.Schema;
+using Witnessmark.Harness;
+using Witnessmark.Language.Findings;
+using Witnessmark.Language.Text;
 using Witnessmark.Reading.Shapes;
 
 namespace Witnessmark.Reading.Tests.Schemas;
@@ -51,6 +55,19 @@ public sealed class SchemaTests
     [MemberData(nameof(Names))]
     public void A_key_says_what_it_is_for(string name) =>
         Assert.All(Below(Read(name)).OfType<JsonObject>().Where(o => o["examples"] is not null), row => Assert.True(row["description"]!.GetValue<string>().Length >= 3));
+
+    [Fact]
+    public void One_is_as_approved_down_to_its_last_byte() =>
+        Approved.Check("Reading.Tests/Approved/sign-off.schema.json", FileSchemas.All.Single(s => s.Name == "sign-off").Text);
+
+    [Fact]
+    public void The_comment_that_leads_an_editor_to_a_schema_is_nothing_to_the_reader()
+    {
+        var findings = new FindingList();
+        var machine = WorkshopReader.Read([RawFile.Of("okr-34.yaml", Encoding.UTF8.GetBytes("# $schema: ../shapes/machine.schema.json\nmachine: okr-34\n"))], findings).Machines.Find("okr-34");
+        Assert.NotNull(machine);
+        Assert.DoesNotContain(findings.InReadingOrder(), f => f.Rule.Name != "workshop-missing");
+    }
 
     private static JsonNode Read(string name) => JsonNode.Parse(FileSchemas.All.Single(s => s.Name == name).Text)!;
 
