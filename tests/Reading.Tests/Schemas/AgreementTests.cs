@@ -21,6 +21,13 @@ public sealed class AgreementTests
         ("a-range-with-nothing-in-it", 2, "range-backward", "two serial numbers would have to be compared"),
         ("a-range-with-nothing-in-it", 6, "range-backward", "two numbers in one text would have to be compared"),
         ("a-thread-without-its-pitch", 6, "thread-unclear", "pitch and diameter would have to be compared"),
+        ("an-inch-thread-that-is-none", 20, "thread-unclear", "threads to the inch stand in the table of the series"),
+        ("an-inch-thread-that-is-none", 22, "thread-unclear", "threads to the inch stand in the table of the series"),
+        ("an-inch-thread-that-is-none", 28, "thread-unclear", "a bolt of ten inches is a size too, only larger than any that is read"),
+        ("an-inch-thread-that-is-none", 30, "thread-unclear", "which numbers there are stands in a table"),
+        ("an-inch-thread-that-is-none", 32, "thread-unclear", "the two numbers of a fraction would have to be compared"),
+        ("an-inch-thread-that-is-none", 34, "thread-unclear", "pitch and diameter would have to be compared"),
+        ("an-inch-thread-that-is-none", 36, "thread-unclear", "the two numbers of a fraction would have to be compared"),
     ];
 
     private static readonly IReadOnlyDictionary<string, Held> Files = WrittenFile.All.Select(Held.Of).OfType<Held>().ToDictionary(f => f.File.Path, StringComparer.Ordinal);
