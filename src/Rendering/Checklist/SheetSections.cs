@@ -26,6 +26,7 @@ internal static class SheetSections
             ["time"] = context.Quantities.Sum(SheetContext.Durations(section)),
             ["only_if"] = section.Section.Facts.FirstOrDefault(f => f.Word == FactWord.OnlyIf)?.Value is ConditionValue only
                 ? $"{words.OnlyIf} {context.Conditions(Fills.None).Of(only.Condition)}" : "",
+            ["not_so"] = Box.Strike(words.NotSo),
             ["for_each"] = context.Rounds(section.Section, Fills.None) is { } rounds ? $"{words.ForEach} {rounds}" : "",
             ["still_in"] = StillIn(section.StillIn, context),
             ["prose"] = SheetContext.Blocks(section.Section.Prose, Fills.None),

@@ -14,7 +14,7 @@ internal static class StepLines
     {
         var words = context.Words;
         var conditions = context.Conditions(step.Fills);
-        if (step.Guard is { } only)
+        if (step.Guard is { } only && !StepRow.SaidAtHeading(step))
             yield return Line(words.OnlyIf, conditions.Of(only));
         foreach (var needed in step.Step.All(FactWord.Requires).Select(f => f.Value).OfType<ConditionValue>())
             yield return Line(words.MustBeSo, conditions.Of(needed.Condition));

@@ -16,7 +16,7 @@ internal static class StepRow
         var blocks = Blocks(step, context).ToList();
         if (boxes.Count + blocks.Count == 0 && step.Performed.IsEmpty)
             boxes.AddRange(step.Turns is { } turns ? turns.Names.Select(Box.Strike) : [Box.Strike(context.Words.Done)]);
-        if (step.Guard is not null)
+        if (step.Guard is not null && !SaidAtHeading(step))
             boxes.Add(Box.Strike(context.Words.NotSo));
         return new ScriptObject
         {
@@ -36,6 +36,10 @@ internal static class StepRow
             ["leads"] = !step.Performed.IsEmpty,
         }.Showing("sheet-step.html");
     }
+
+    /// <summary>A condition of the whole section stands once, under its heading; a common part's headings are not printed.</summary>
+    public static bool SaidAtHeading(SheetStep step) =>
+        step.Within is null && step.Step.Find(FactWord.OnlyIf) is null && step.Place.Section.Facts.Find(FactWord.OnlyIf) is not null;
 
     private static IEnumerable<ScriptObject> SmallBoxes(SheetStep step, SheetContext context)
     {
