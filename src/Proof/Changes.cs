@@ -62,7 +62,7 @@ internal static class Changes
     private static MachineState Handled(this MachineState state, Amount amount, FactWord verb, string value, Things things)
     {
         if (things.Device(amount.Thing.Value) is { } kind)
-            return state.Moved(amount, kind, value, things);
+            return state.Moved(amount, kind, value, things).Turned(amount, kind, verb, things);
         var made = things.Root.Stack(things.Name(amount.Thing.Value)) is null ? value : verb == FactWord.Remove ? "out" : "complete";
         var cells = things.Cells(amount.Thing, amount.AtPlace);
         return amount.Count is { } count
@@ -76,6 +76,12 @@ internal static class Changes
         var tags = things.Tags(kind, amount.Thing.Value);
         return state.Put(amount.Count is { } count ? tags.Where(t => state.Of(t) is not [var at] || at != value).Take(count.Value) : tags, value);
     }
+
+    /// <summary>A blank that goes in makes its line blanked, and open again when it comes out.</summary>
+    private static MachineState Turned(this MachineState state, Amount amount, DeviceKind kind, FactWord verb, Things things) =>
+        kind.Turns is { } turn && turn.After(verb) is { } value
+            ? things.Cells(turn.State, amount.AtPlace).Aggregate(state, (s, cell) => s.Whole(cell, value.Value))
+            : state;
 
     private static MachineState Put(this MachineState state, IEnumerable<string> tags, string value) => tags.Aggregate(state, (s, tag) => s.With(tag, value));
 

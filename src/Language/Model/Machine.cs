@@ -104,7 +104,16 @@ public sealed record DeviceKind(Located<string> Id, DataNode Node) : IItem
     public ImmutableArray<Located<string>> Blocks { get; init; } = [];
     public Located<string>? Wording { get; init; }
     public Located<Quantity>? Rated { get; init; }
-    public Located<string>? Turns { get; init; }
+
+    /// <summary>The state that it changes while it is placed.</summary>
+    public DeviceTurn? Turns { get; init; }
+}
+
+/// <summary><c>cooling-line open to blanked</c>: placing it makes <paramref name="To"/> of <paramref name="From"/>, recovering it makes it again what it was.</summary>
+public sealed record DeviceTurn(Located<string> State, Located<string> From, Located<string> To, Location At)
+{
+    /// <summary>What a verb on the device makes of the state; null for a verb that leaves it where it is.</summary>
+    public Located<string>? After(FactWord verb) => verb == FactWord.Place ? To : verb == FactWord.Recover ? From : null;
 }
 
 public sealed record FluidSpace(Located<string> Id, DataNode Node) : IItem

@@ -6,14 +6,18 @@ namespace Witnessmark.Reading.References;
 /// <summary>Names in readings, tests and hazards, of a data sheet or of a procedure's own.</summary>
 internal sealed class OwnItemsCheck(NameCheck names)
 {
-    public void Check(Items<ReadingItem> readings, Items<TestItem> tests, Items<Hazard> hazards)
+    public void Check(Items<ReadingItem> readings, Items<TestItem> tests, Items<Hazard> hazards, Items<DeviceKind> devices)
     {
+        var conditions = new ConditionCheck(names, new PlaceCheck(names, []));
         foreach (var of in readings.Select(r => r.Of).OfType<Located<string>>())
             names.Must(of, NameKind.Part, "of");
         foreach (var reading in tests.SelectMany(t => t.Readings))
             names.Must(reading, NameKind.Reading, "readings");
         foreach (var passes in tests.Select(t => t.PassesWhen).OfType<Condition>())
-            new ConditionCheck(names, new PlaceCheck(names, [])).Check(passes);
+            conditions.Check(passes);
+        // both values are looked up as those of a condition are
+        foreach (var turn in devices.Select(d => d.Turns).OfType<DeviceTurn>())
+            conditions.Check(new StateClause(turn.State, null, false, [turn.From, turn.To], turn.At));
         foreach (var hazard in hazards)
         {
             if (hazard.Zone is { } zone)

@@ -42,7 +42,7 @@ internal sealed class ProcedureCheck
                 _names.Findings.Add(UnknownRole(role));
         foreach (var pin in procedure.Uses)
             Pin(pin);
-        new OwnItemsCheck(_names).Check(procedure.Readings, procedure.Tests, procedure.Hazards);
+        new OwnItemsCheck(_names).Check(procedure.Readings, procedure.Tests, procedure.Hazards, procedure.Devices);
     }
 
     private Finding UnknownRole(Located<string> role) => new(

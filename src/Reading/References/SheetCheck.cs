@@ -31,7 +31,7 @@ internal static class SheetCheck
         foreach (var part in machine.Stacks.SelectMany(s => s.Order).SelectMany(r => r.Pieces).Select(p => p.Part))
             names.Must(part, NameKind.Part, "order");
         ToolsOf(machine, names);
-        new OwnItemsCheck(names).Check(machine.Readings, machine.Tests, machine.Hazards);
+        new OwnItemsCheck(names).Check(machine.Readings, machine.Tests, machine.Hazards, machine.Devices);
     }
 
     private static IEnumerable<Located<Condition>> Conditions(Machine machine) =>

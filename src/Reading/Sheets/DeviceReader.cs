@@ -1,13 +1,21 @@
+using System.Text.RegularExpressions;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
+using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Data;
+using Witnessmark.Reading.Facts;
+using Witnessmark.Reading.Faults;
 using Witnessmark.Reading.Shapes;
 
 namespace Witnessmark.Reading.Sheets;
 
 /// <summary>Locks, chocks, blanks: what goes in for the work and must come out again.</summary>
-internal static class DeviceReader
+internal static partial class DeviceReader
 {
+    private const string StateFromTo = "^(?<state>" + Spelling.Name + ") +(?<from>" + Spelling.Name + ") +to +(?<to>" + Spelling.Name + ")$";
+
+    private static readonly SpelledForm TurnForm = new("turn", () => StateFromTo);
+
     private static readonly Shape Shape = new(
         "device",
         "a device",
@@ -15,7 +23,7 @@ internal static class DeviceReader
         Row.List("blocks", "[engine-start]", "what nobody can do while it is placed", new WordForm(["engine-start", "travel", "closing"])),
         Row.Text("wording", "BLANK, red streamer", "what its tag says"),
         Row.Quantity("rated", "0.35 MPa", "what it holds"),
-        Row.Text("turns", "cooling-line open to blanked", "the state that it changes while it is placed"),
+        Row.Written("turns", TurnForm, "cooling-line open to blanked", "the state that it changes while it is placed"),
         Row.Text("against", "cooling relief 0.35 MPa", "what it must hold against"),
         Row.Text("use", "keeps dust out", "what it is for"),
         Row.Text("material", "steel, yield 235 MPa", "what it is made of"),
@@ -40,6 +48,22 @@ internal static class DeviceReader
         Blocks = device.List("blocks"),
         Wording = device.Text("wording"),
         Rated = device.Quantity("rated"),
-        Turns = device.Text("turns"),
+        Turns = device.Text("turns") is { } turns ? Turn(turns, device) : null,
     };
+
+    private static DeviceTurn? Turn(Located<string> text, Fields device)
+    {
+        if (Turned.Match(text.Value) is { Success: true } match)
+            return new DeviceTurn(text.Piece(match.Groups["state"]), text.Piece(match.Groups["from"]), text.Piece(match.Groups["to"]), text.At);
+        device.Findings.Add(
+            DataFaults.ValueWrongKind,
+            text.At,
+            $"`turns` of {device.What} is `{Say.Short(text.Value)}`; a state and its two values belong there.",
+            "What a blank does to its line is then written by hand at each step, and one day it is not.",
+            "Write it like this: `turns: cooling-line open to blanked`.");
+        return null;
+    }
+
+    [GeneratedRegex(StateFromTo)]
+    private static partial Regex Turned { get; }
 }

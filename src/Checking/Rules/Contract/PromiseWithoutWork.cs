@@ -64,8 +64,15 @@ public sealed class PromiseWithoutWork : IProcedureRule
             return left.States.Select(s => s.Thing.Value).Contains(promise.Thing.Value);
         if (fact.Value is PerformValue perform)
             return Performs(scope, perform, promise);
+        if (Turns(scope, fact, promise))
+            return true;
         return AreMeant(verbs, fact.Word) && fact.Handles(promise.Thing.Value, scope);
     }
+
+    /// <summary>A device that is placed or recovered brings about the state that it turns.</summary>
+    private static bool Turns(Scope scope, Fact fact, StateClause promise) =>
+        fact.Value is Amounts amounts && amounts.All.Any(a => scope.Device(a.Thing.Value)?.Turns is { } turn
+            && turn.State.Value == promise.Thing.Value && turn.After(fact.Word) is { } value && promise.HoldsAt(value.Value));
 
     private static bool AreMeant(List<FactWord[]?> verbs, FactWord word)
     {

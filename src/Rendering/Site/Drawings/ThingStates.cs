@@ -59,6 +59,9 @@ internal sealed class ThingStates
             case Amounts amounts when ImpliedValues.Of(fact.Word) is { } value:
                 foreach (var amount in amounts.All.Where(a => _plan.Scope.Device(a.Thing.Value) is null))
                     Handle(Thing(amount.Thing.Value, amount.AtPlace?.Value, step.Fills), value, amount, step);
+                foreach (var amount in amounts.All)
+                    if (_plan.Scope.Device(amount.Thing.Value)?.Turns is { } turn && turn.After(fact.Word) is { } turned)
+                        Set(Thing(turn.State.Value, amount.AtPlace?.Value, step.Fills), turned.Value, step);
                 break;
             case NameList names when fact.Word is FactWord.Drain or FactWord.Fill:
                 foreach (var name in names.Names)
