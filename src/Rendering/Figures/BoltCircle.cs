@@ -1,16 +1,17 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Witnessmark.Engineering.Printing;
+using Witnessmark.Language.Quantities;
 
 namespace Witnessmark.Rendering.Figures;
 
 /// <summary>Bolts on a circle.</summary>
 /// <param name="Count">At least 1.</param>
-/// <param name="PitchCircle">Through the bolts' centres, in mm; null: drawn not to scale, and said so.</param>
-/// <param name="AcrossFlats">Of a head, in mm; null: heads are drawn as large as a number needs.</param>
+/// <param name="PitchCircle">Through the bolts' centres; null: drawn not to scale, and said so.</param>
+/// <param name="AcrossFlats">Of a head; null: heads are drawn as large as a number needs.</param>
 /// <param name="Passes">Rings to ink outside every bolt; 0 to 9.</param>
 /// <param name="Inside">Lines in the middle: thread, what fits one way.</param>
-public sealed record BoltedRing(int Count, decimal? PitchCircle, decimal? AcrossFlats, int Passes, ImmutableArray<string> Inside);
+public sealed record BoltedRing(int Count, Quantity? PitchCircle, Quantity? AcrossFlats, int Passes, ImmutableArray<string> Inside);
 
 /// <summary>
 /// Bolts of a group on their circle, evenly spaced as the data sheet counts them: 1 at twelve o'clock, then clockwise. Outside
@@ -36,7 +37,7 @@ public static class BoltCircle
     public static double Size(BoltedRing ring) => 2 * (Radius(ring) + RoundHead + Mark + (ring.Passes * BesidePass));
 
     /// <summary>mm drawn for 1 mm of the machine; null when nothing says so.</summary>
-    public static double? Scale(BoltedRing ring) => ring is { Count: > 1, PitchCircle: > 0 and { } pitch } ? 2 * Radius(ring) / (double)pitch : null;
+    public static double? Scale(BoltedRing ring) => ring is { Count: > 1, PitchCircle: { Number: > 0 } pitch } ? 2 * Radius(ring) / pitch.In("mm") : null;
 
     /// <summary>Centre of a bolt in mm, y downward.</summary>
     public static (double X, double Y) Position(BoltedRing ring, int bolt) => At(ring, bolt, Radius(ring));
@@ -77,9 +78,9 @@ public static class BoltCircle
     /// <summary>Across flats as drawn; null when not to scale, or when heads of that size would not go round.</summary>
     private static double? Flats(BoltedRing ring)
     {
-        if (Scale(ring) is not { } scale || ring.AcrossFlats is not { } across || across <= 0)
+        if (Scale(ring) is not { } scale || ring.AcrossFlats is not { Number: > 0 } across)
             return null;
-        var drawn = (double)across * scale;
+        var drawn = across.In("mm") * scale;
         return drawn * 2 / Math.Sqrt(3) < 2 * Radius(ring) * Math.Sin(Math.PI / ring.Count) ? drawn : null;
     }
 
@@ -109,7 +110,7 @@ public static class BoltCircle
             yield return words.NotToScale;
             yield break;
         }
-        yield return string.Create(CultureInfo.InvariantCulture, $"{words.PitchCircle} {ring.PitchCircle:0.##}\u00A0mm");
+        yield return string.Create(CultureInfo.InvariantCulture, $"{words.PitchCircle} {ring.PitchCircle?.NumberText}\u00A0{ring.PitchCircle?.Unit.Symbol}");
         if (Flats(ring) is null)
             yield return words.HeadsNotToScale;
     }

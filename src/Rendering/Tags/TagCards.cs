@@ -102,14 +102,17 @@ internal static class TagCards
         {
             ["word"] = context.Words.BoltBag,
             ["what"] = context.Tongue.Name(group.Id.Value),
-            ["lines"] = new ScriptArray(new[] { Thread(group), Strength(group, context.Words), group.Condition is { } d ? context.Tongue.Value(d.Value, group.Id.Value) : "" }.Where(l => l.Length > 0)),
+            ["lines"] = new ScriptArray(new[] { Thread(group), StrengthAndState(group, context) }.Where(l => l.Length > 0)),
             ["forbids"] = group.Reuse?.Value == "never" ? context.Words.DoNotFitAgain : "",
             ["boxes"] = new ScriptArray([Box.Write(Box.Narrow, context.Words.InTheBag, group.Count is { } n ? $"{context.Words.OutOf} {n.Value}" : context.Words.Pieces), Box.By(context.Words)]),
         }.Showing("tag-bag.html"),
         Wide: false);
 
-    private static string Strength(FastenerGroup group, Words words) =>
-        group.PropertyClass is { } c ? $"{words.PropertyClass} {c.Value}" : group.Grade is { } g ? $"{words.Grade} {g.Value}" : "";
+    private static string StrengthAndState(FastenerGroup group, SheetContext context)
+    {
+        var strength = group.PropertyClass is { } c ? $"{context.Words.PropertyClass} {c.Value}" : group.Grade is { } g ? $"{context.Words.Grade} {g.Value}" : "";
+        return string.Join(" · ", new[] { strength, group.Condition is { } d ? context.Tongue.Value(d.Value, group.Id.Value) : "" }.Where(w => w.Length > 0));
+    }
 
     private static string Thread(FastenerGroup group) =>
         $"{group.Count?.Value} × {group.Thread?.Value}{(group.Length is { } l ? $" × {QuantityWords.Both(l.Value)}" : "")}".Trim(' ', '×');

@@ -1,3 +1,4 @@
+using Witnessmark.Language.Quantities;
 using Witnessmark.Rendering.Figures;
 
 namespace Witnessmark.Rendering.Tests.Figures;
@@ -61,7 +62,7 @@ public class BoltCircleTests
     [Fact]
     public void Circle_and_heads_are_to_one_scale()
     {
-        var ring = Plain(12) with { PitchCircle = 330, AcrossFlats = 24 };
+        var ring = Plain(12) with { PitchCircle = FigureCase.Q("330 mm"), AcrossFlats = FigureCase.Q("24 mm") };
         var heads = Sketched(ring).Boxes("polygon").Skip(1).ToList();
         Assert.Equal(12, heads.Count);
         // a hexagon with a corner at each side is as high as it is across flats
@@ -70,12 +71,15 @@ public class BoltCircleTests
 
     [Theory]
     [InlineData(null, null, "not to scale")]
-    [InlineData(330, null, "pitch circle 330 mm heads not to scale")]
-    [InlineData(330, 24, "pitch circle 330 mm")]
-    [InlineData(330, 200, "pitch circle 330 mm heads not to scale")]
-    [InlineData(null, 24, "not to scale")]
-    public void It_says_what_is_not_to_scale(int? pitch, int? flats, string said) =>
-        Assert.Equal(said, string.Join(' ', Sketched(Plain(12) with { PitchCircle = pitch, AcrossFlats = flats }).Texts.Select(t => t.What).Where(t => !t.All(char.IsDigit))).Replace('\u00A0', ' '));
+    [InlineData("330 mm", null, "pitch circle 330 mm heads not to scale")]
+    [InlineData("330 mm", "24 mm", "pitch circle 330 mm")]
+    [InlineData("330 mm", "200 mm", "pitch circle 330 mm heads not to scale")]
+    [InlineData("13.00 in", "0.9375 in", "pitch circle 13.00 in")]
+    [InlineData(null, "24 mm", "not to scale")]
+    public void It_says_what_is_not_to_scale(string? pitch, string? flats, string said) =>
+        Assert.Equal(said, string.Join(' ', Sketched(Plain(12) with { PitchCircle = Length(pitch), AcrossFlats = Length(flats) }).Texts.Select(t => t.What).Where(t => !t.All(char.IsDigit))).Replace('\u00A0', ' '));
+
+    private static Quantity? Length(string? text) => text is null ? null : FigureCase.Q(text);
 
     [Fact]
     public void It_has_a_name_and_words_for_those_who_do_not_see_it() =>

@@ -26,7 +26,7 @@ internal static class Drawn
     private static string Bolts(FigureCase said)
     {
         var (pitch, flats) = (said.Maybe("pitch-circle"), said.Maybe("across-flats"));
-        var ring = new BoltedRing(said.Count("count"), pitch is null ? null : FigureCase.Q(pitch).Number, flats is null ? null : FigureCase.Q(flats).Number, said.Count("passes"), [.. said.Each("inside")]);
+        var ring = new BoltedRing(said.Count("count"), pitch is null ? null : FigureCase.Q(pitch), flats is null ? null : FigureCase.Q(flats), said.Count("passes"), [.. said.Each("inside")]);
         return BoltCircle.Draw(said.Name, ring, said.Words);
     }
 

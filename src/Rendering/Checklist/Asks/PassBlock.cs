@@ -2,8 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Scriban.Runtime;
 using Witnessmark.Language.Model;
-using Witnessmark.Language.Quantities;
-using Witnessmark.Language.Text;
 using Witnessmark.Records.Sheets;
 using Witnessmark.Rendering.Checklist.InWords;
 using Witnessmark.Rendering.Figures;
@@ -38,9 +36,7 @@ internal static class PassBlock
         new(BoltCircle.Draw(FigureId.Of("bolts", step, ask), Ring(ask.Group, ask.Sequence.Length, passes, tongue), words));
 
     public static BoltedRing Ring(FastenerGroup group, int count, int passes, Tongue tongue) =>
-        new(count, Millimetres(group.PitchCircle), Millimetres(group.AcrossFlats), passes, Inside(group, count, tongue));
-
-    private static decimal? Millimetres(Located<Quantity>? length) => length?.Value.In(UnitTable.Get("mm")).Number;
+        new(count, group.PitchCircle?.Value, group.AcrossFlats?.Value, passes, Inside(group, count, tongue));
 
     private static ScriptObject Pass(PassSetting setting, PassAsk ask, SheetContext context) => new()
     {
