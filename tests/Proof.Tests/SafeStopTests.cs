@@ -12,6 +12,7 @@ public sealed class SafeStopTests
 {
     private static readonly Library Demo = Read("tests", "Workshops", "one-brake");
     private static readonly Library Trial = Read("tests", "Workshops", "trial");
+    private static readonly Library Showcase = Read("procedures", "cressel-ridge");
 
     [Fact]
     public void The_demo_can_be_left_as_approved() => Approved.Check("Proof.Tests/wb-40.approved.txt", Told(Demo, "WB-40"));
@@ -33,6 +34,22 @@ public sealed class SafeStopTests
     [InlineData("Fill both oils")]
     [InlineData("Fit the wheel, test, release")]
     public void No_rule_is_broken_where_the_scenario_plans_a_stop(string step) => Assert.Empty(After(step).Against);
+
+    [Fact]
+    public void The_showcase_can_be_left_as_approved() => Approved.Check("Proof.Tests/showcase.approved.txt", Told(Showcase, "centre-left-reline"));
+
+    /// <summary>The same list, held against the job of the showcase: there every point is sure.</summary>
+    [Theory]
+    [InlineData("Put it on the stand, wheel off")]
+    [InlineData("Block the cooling lines")]
+    [InlineData("Take the hub off")]
+    [InlineData("Reseal the piston")]
+    [InlineData("Build the stack")]
+    [InlineData("Close the wheel end")]
+    [InlineData("Fill both oils")]
+    [InlineData("Put the wheel on, lower it")]
+    public void The_showcase_can_be_left_where_the_scenario_plans_it(string step) =>
+        Assert.True(Points(Showcase, "centre-left-reline").Single(p => p.Place.Step.Name.Value == step).IsSafe);
 
     [Theory]
     [InlineData("Raise on the jack", "S35f")]
