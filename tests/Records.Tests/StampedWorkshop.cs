@@ -49,10 +49,13 @@ internal sealed partial record StampedWorkshop(string Folder)
             Assert.True(today == typed, $"{path} was typed from other words. Run with WITNESSMARK_APPROVE=1.");
         var findings = new FindingList();
         var signOff = SignOffReader.Read(RawFile.Of(path, Encoding.UTF8.GetBytes(today)), findings);
-        var result = Reception.Hold(signOff!, Library, []);
+        var result = Reception.Hold(signOff!, Library with { Register = OfToday() }, []);
         Assert.Equal(state, result.State);
         Assert.Empty(findings.InReadingOrder());
     }
+
+    private Register OfToday() =>
+        WorkshopReader.Read([RawFile.Of("register.yaml", Encoding.UTF8.GetBytes(RegisterOfToday()))], new FindingList()).Register;
 
     private string RegisterOfToday()
     {
