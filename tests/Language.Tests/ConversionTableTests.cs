@@ -49,6 +49,11 @@ public sealed class ConversionTableTests
         Assert.Equal(0, Quantity.Of(32, Plain(row["from"])).In(row["to"]), 12);
     }
 
+    /// <summary>Worked from the row psi to MPa: a degree Celsius is nine fifths of a degree Fahrenheit.</summary>
+    [Fact]
+    public void A_pressure_for_each_degree_goes_over_as_both_of_its_units_do() =>
+        Assert.Equal((double)Number(Rows.Single(r => r["from"] == "psi" && r["to"] == "MPa")["factor"]) * 9 / 5, Quantity.Of(1, "psi/°F").In("MPa/°C"), 1e-15);
+
     private static void Near(decimal published, decimal ours, decimal allowed) => Assert.InRange(ours, published - allowed, published + allowed);
 
     private static decimal LastDigit(decimal printed) => new(1, 0, 0, false, printed.Scale);

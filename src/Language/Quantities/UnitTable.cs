@@ -90,6 +90,8 @@ public static class UnitTable
         Us("US fl oz", "volume", Volume, UsGallon / 128, "mL", "fl oz", "US fluid ounce"),
         Us("Imp gal", "volume", Volume, 0.00454609m, "L", "Imperial gallon", "imp gal"),
         Us("in³", "volume", Volume, Inch * Inch * Inch, "cm³", "in3", "in^3", "cu in"),
+        Us("ft³", "volume", Volume, Foot * Foot * Foot, "m³", "ft3", "ft^3", "cu ft"),
+        Us("yd³", "volume", Volume, 27 * Foot * Foot * Foot, "m³", "yd3", "yd^3", "cu yd"),
 
         Metric("L/min", "flow", Volume / Time, 0.001m / 60, "US gal/min", "l/min", "lpm"),
         Us("US gal/min", "flow", Volume / Time, UsGallon / 60, "L/min", "gpm", "gal/min"),
@@ -109,6 +111,7 @@ public static class UnitTable
         Metric("N/mm", "stiffness", Force / Length, 1000m, "lbf/in"),
         Us("lbf/in", "stiffness", Force / Length, PoundForce / Inch, "N/mm"),
         Metric("MPa/°C", "pressure per degree", Pressure / Temperature, 1_000_000m, null, "MPa/degC"),
+        Us("psi/°F", "pressure per degree", Pressure / Temperature, PoundForce / (Inch * Inch) * 9 / 5, null, "psi/degF"),
 
         Both("deg", "angle", Angle, Degree, "°", "degree", "degrees"),
         Both("h", "time", Time, 3600m, "hour", "hours", "hr", "hrs"),
