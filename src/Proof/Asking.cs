@@ -56,8 +56,19 @@ internal sealed class Asking(Situation situation, Ways ways, Worths worths, Name
         ImmutableArray<string> wanted = [.. clause.Values.Select(v => Names.One(names.Name(v.Value))).SelectMany(v => isGroup ? OfBolts(v) : [v])];
         var told = CellsOf(clause).Select(cell => ways.Mapped(situation.Of(cell), v => Is(v, wanted, clause))).ToList();
         var any = clause.AtPlace?.Value.StartsWith("any ", StringComparison.Ordinal) is true;
+        // half of the pieces of one kind placed is neither placed nor stored
+        if (names.Device(clause.Thing.Value) is not null)
+            return Turned(Alike(told), clause.Negated);
         var holds = any ? told.Aggregate(Ways.No, (a, b) => ways.Or(a, b)) : told.Aggregate(Ways.Yes, (a, b) => ways.And(a, b));
-        return clause.Negated ? ways.Not(holds) : holds;
+        return Turned(holds, clause.Negated);
+    }
+
+    private int Turned(int holds, bool negated) => negated ? ways.Not(holds) : holds;
+
+    private int Alike(List<int> told)
+    {
+        var (all, some) = (told.Aggregate(Ways.Yes, (a, b) => ways.And(a, b)), told.Aggregate(Ways.No, (a, b) => ways.Or(a, b)));
+        return ways.Choose(ways.Mapped(some, v => v == Ways.No ? Ways.Yes : Ways.No), Ways.No, ways.Choose(ways.Mapped(all, v => v == Ways.Yes ? Ways.Yes : Ways.No), Ways.Yes, ways.Always(Ways.Unsure)));
     }
 
     /// <summary>A bolt that is in its hole and no more is loose; one that is tight is in its hole too.</summary>

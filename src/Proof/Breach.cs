@@ -42,9 +42,6 @@ public sealed record Breach(BreachKind Kind, Moment At, Interlock? Rule, Clause?
 /// <param name="Said"><c>axle-slope = in-window</c>, <c>B1 = placed</c>.</param>
 public sealed record StoryLine(Moment At, string Said);
 
-/// <summary>A step of a part, and what stands in the way of leaving the machine after it.</summary>
-public sealed record PointAfter(StepInPlace Place, ImmutableArray<Interlock> Against, ImmutableArray<Interlock> Unsure);
-
 /// <summary>What following a part on all its ways has shown.</summary>
 /// <param name="TooManyWays">The work branches in more ways than can be followed: then nothing is proved.</param>
-public sealed record PartProof(ProcedurePart Part, ImmutableArray<Breach> Breaches, ImmutableArray<PointAfter> Points, bool TooManyWays);
+public sealed record PartProof(ProcedurePart Part, ImmutableArray<Breach> Breaches, ImmutableArray<StopPoint> Points, bool TooManyWays);

@@ -31,7 +31,7 @@ internal sealed class Breaches(Situation situation, Ways ways, Worths worths)
             // once told, told for all ways: the cause is one
             _told[key] = Ways.Yes;
             var open = sure ? condition.All[0] : condition.All.FirstOrDefault(c => ways.CanBe(ways.And(bad, asking.Holds(c)), Ways.Unsure)) ?? condition.All[0];
-            _found.Add(new Breach(BreachKind.Interlock, at, rule, open, null, sure, Story(bad, [.. asking.Cells(condition)], at)));
+            _found.Add(new Breach(BreachKind.Interlock, at, rule, open, null, sure, Story(bad, ways.And(guard, asking.Holds(condition)), [.. asking.Cells(condition)], at)));
         }
     }
 
@@ -39,7 +39,7 @@ internal sealed class Breaches(Situation situation, Ways ways, Worths worths)
     public void Cell(BreachKind kind, string cell, int bad, Moment at, bool sure = true)
     {
         if (bad != Ways.No)
-            _found.Add(new Breach(kind, at, null, null, cell, sure, Story(bad, [cell], at)));
+            _found.Add(new Breach(kind, at, null, null, cell, sure, Story(bad, situation.Of(cell), [cell], at)));
     }
 
     private void Must(BreachKind kind, Interlock? rule, Clause clause, int guard, Asking asking, Names names, Moment at)
@@ -50,7 +50,7 @@ internal sealed class Breaches(Situation situation, Ways ways, Worths worths)
             return;
         var cells = asking.Cells(new Condition([clause], clause.At)).ToImmutableArray();
         var sure = bad != Ways.No;
-        _found.Add(new Breach(kind, at, rule, clause, null, sure, Story(sure ? bad : open, cells, at)));
+        _found.Add(new Breach(kind, at, rule, clause, null, sure, Story(sure ? bad : open, holds, cells, at)));
         Assume(clause, cells, ways.Or(bad, open));
     }
 
@@ -75,12 +75,14 @@ internal sealed class Breaches(Situation situation, Ways ways, Worths worths)
     private int Ends(int way, int end) => ways.Mapped(way, v => v == end ? Ways.Yes : Ways.No);
 
     /// <summary>The shortest way there: what was found out on it, and who changed last what it is about.</summary>
-    private ImmutableArray<StoryLine> Story(int bad, ImmutableArray<string> cells, Moment at)
+    /// <param name="about">What hangs on the answers that belong to the story: others only say that work went on.</param>
+    private ImmutableArray<StoryLine> Story(int bad, int about, ImmutableArray<string> cells, Moment at)
     {
         var answers = ways.Shortest(bad, Ways.Yes) ?? ImmutableSortedDictionary<int, int>.Empty;
+        var belong = ways.Questions(about).Union(ways.Questions(bad).Except(ways.Questions(situation.Alive))).ToHashSet();
         var lines = new List<StoryLine>();
         foreach (var (question, answer) in answers)
-            if (situation.Questions[question] is { At: { } asked } told)
+            if (belong.Contains(question) && situation.Questions[question] is { At: { } asked } told)
                 lines.Add(new StoryLine(asked, $"{told.What} = {told.Answers[answer]}"));
         foreach (var cell in cells.Distinct(StringComparer.Ordinal))
             if (situation.Changes(cell).LastOrDefault(w => ways.At(w.Guard, answers) == Ways.Yes) is { At: { } changed })

@@ -18,7 +18,8 @@ internal sealed class Walk
     private readonly Breaches _breaches;
     private readonly Work _work;
     private readonly Guarding? _guarding;
-    private readonly List<PointAfter> _points = [];
+    private readonly Dictionary<StepInPlace, StopPoint> _points = [];
+    private readonly List<StepInPlace> _order = [];
     private int _number;
 
     private Walk(Scope scope)
@@ -35,7 +36,7 @@ internal sealed class Walk
         try
         {
             walk.Prove(scope, part);
-            return new PartProof(part, walk._breaches.Found, [.. walk._points], TooManyWays: false);
+            return new PartProof(part, walk._breaches.Found, [.. walk._order.Select(p => walk._points[p])], TooManyWays: false);
         }
         catch (TooManyWaysException)
         {
@@ -258,8 +259,13 @@ internal sealed class Walk
         var asking = new Asking(_situation, _ways, _worths, frame.Names, [], Guarding.SafeStop);
         var on = _ways.And(_situation.Alive, _ways.Not(frame.Done));
         var told = (_guarding?.AtStops ?? []).Select(rule => (rule, Holds: _ways.And(on, asking.Holds(rule.NeverWhen!)))).ToList();
-        var against = told.Where(t => _ways.CanBe(t.Holds, Ways.Yes)).Select(t => t.rule).ToImmutableArray();
-        _points.Add(new PointAfter(place, against, [.. told.Where(t => !against.Contains(t.rule) && _ways.CanBe(t.Holds, Ways.Unsure)).Select(t => t.rule)]));
+        // a step that is done again is left as safely as the worst of its turns
+        var before = _points.GetValueOrDefault(place);
+        var against = told.Where(t => _ways.CanBe(t.Holds, Ways.Yes)).Select(t => t.rule).Union(before?.Against ?? []).ToImmutableArray();
+        var unsure = told.Where(t => _ways.CanBe(t.Holds, Ways.Unsure)).Select(t => t.rule).Union(before?.Unsure ?? []).Except(against).ToImmutableArray();
+        if (before is null)
+            _order.Add(place);
+        _points[place] = new StopPoint(place, against, unsure);
     }
 
     private void End(Frame frame, Scope scope, Moment last)

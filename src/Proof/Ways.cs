@@ -84,6 +84,20 @@ internal sealed class Ways(int most = Ways.Most)
         return ends;
     }
 
+    /// <summary>The questions that it hangs on.</summary>
+    public HashSet<int> Questions(int way)
+    {
+        var (questions, seen, open) = (new HashSet<int>(), new HashSet<int>(), new Stack<int>([way]));
+        while (open.TryPop(out var next))
+            if (seen.Add(next) && _nodes[next] is { Question: not End } node)
+            {
+                questions.Add(node.Question);
+                foreach (var branch in node.Branches)
+                    open.Push(branch);
+            }
+        return questions;
+    }
+
     /// <summary>The fewest answers after which it ends so.</summary>
     public ImmutableSortedDictionary<int, int>? Shortest(int way, int value)
     {

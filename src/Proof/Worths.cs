@@ -58,7 +58,7 @@ internal sealed class Worths
             "removed" => ["loose", "snug", "fitted", "torqued"],
             _ => [],
         };
-        return from == Unknown ? int.MaxValue : order.IndexOf(from) is var place and >= 0 ? place : order.Length;
+        return from == Unknown ? order.Length : order.IndexOf(from) is var place and >= 0 ? place : order.Length + 1;
     }
 
     /// <summary>Whether a value is the one that is asked for.</summary>
