@@ -9,7 +9,7 @@ namespace Witnessmark.Proof;
 /// </summary>
 public static class Proofs
 {
-    private static readonly Once<Scope, ImmutableArray<PartProof>> Proved = new(scope => [.. scope.Procedure.Parts.Select(p => Walk.Of(scope, p))]);
+    private static readonly Once<Scope, ImmutableArray<PartProof>> Proved = new(scope => [.. scope.Procedure.Parts.Select(p => Walk.Prove(scope, p))]);
 
     public static ImmutableArray<PartProof> Of(Scope scope) => Proved.Of(scope);
 }

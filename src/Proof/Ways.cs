@@ -40,13 +40,7 @@ internal sealed class Ways(int most = Ways.Most)
 
     public int Not(int way) => Mapped(way, v => v == Unsure ? Unsure : Yes - v);
 
-    public int And(params ReadOnlySpan<int> all)
-    {
-        var both = Yes;
-        foreach (var one in all)
-            both = And(both, one);
-        return both;
-    }
+    public int And(int a, int b, int c) => And(And(a, b), c);
 
     /// <param name="guard">Of which no end is <see cref="Unsure"/>.</param>
     public int Choose(int guard, int then, int otherwise)
@@ -200,6 +194,3 @@ internal sealed class Ways(int most = Ways.Most)
         }
     }
 }
-
-/// <summary>Work branches in more ways than can be followed: what is not followed is not proved.</summary>
-public sealed class TooManyWaysException() : Exception("the work branches in more ways than can be followed");
