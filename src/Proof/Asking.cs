@@ -6,7 +6,8 @@ namespace Witnessmark.Proof;
 /// <summary>Whether a condition holds in a situation: yes, no or not known, on each way.</summary>
 /// <param name="people">Zones in which somebody is.</param>
 /// <param name="moment">What the point is: <c>safe stop</c>, <c>end of step</c>, or nothing of the kind.</param>
-internal sealed class Asking(Situation situation, Ways ways, Worths worths, Names names, ImmutableArray<string> people, string? moment)
+/// <param name="must">Whether it has to hold, every piece of it.</param>
+internal sealed class Asking(Situation situation, Ways ways, Worths worths, Names names, ImmutableArray<string> people, string? moment, bool must = false)
 {
     private const int Deepest = 8;
     private const string Taken = "taken";
@@ -56,8 +57,8 @@ internal sealed class Asking(Situation situation, Ways ways, Worths worths, Name
         ImmutableArray<string> wanted = [.. clause.Values.Select(v => Names.One(names.Name(v.Value))).SelectMany(v => isGroup ? OfBolts(v) : [v])];
         var told = CellsOf(clause).Select(cell => ways.Mapped(situation.Of(cell), v => Is(v, wanted, clause))).ToList();
         var any = clause.AtPlace?.Value.StartsWith("any ", StringComparison.Ordinal) is true;
-        // half of the pieces of one kind placed is neither placed nor stored
-        if (names.Device(clause.Thing.Value) is not null)
+        // half of the pieces of one kind placed is neither placed nor stored: that is no breach of what must not be, and no fulfilment of what must
+        if (!must && names.Device(clause.Thing.Value) is not null)
             return Turned(Alike(told), clause.Negated);
         var holds = any ? told.Aggregate(Ways.No, (a, b) => ways.Or(a, b)) : told.Aggregate(Ways.Yes, (a, b) => ways.And(a, b));
         return Turned(holds, clause.Negated);

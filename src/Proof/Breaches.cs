@@ -31,13 +31,14 @@ internal sealed class Breaches(Situation situation, Ways ways, Worths worths)
             // once told, told for all ways: the cause is one
             _told[key] = Ways.Yes;
             var open = sure ? condition.All[0] : condition.All.FirstOrDefault(c => ways.CanBe(ways.And(bad, asking.Holds(c)), Ways.Unsure)) ?? condition.All[0];
-            _found.Add(new Breach(BreachKind.Interlock, at, rule, open, null, sure, Story(bad, ways.And(guard, asking.Holds(condition)), [.. asking.Cells(condition)], at)));
+            _found.Add(new Breach(BreachKind.Interlock, at, rule, open, null, sure, Story(bad, asking.Holds(condition), [.. asking.Cells(condition)], at)));
         }
     }
 
     /// <summary>About one cell: a device that is in already, still in, or not in.</summary>
     public void Cell(BreachKind kind, string cell, int bad, Moment at, bool sure = true)
     {
+        bad = ways.And(bad, situation.Alive);
         if (bad != Ways.No)
             _found.Add(new Breach(kind, at, null, null, cell, sure, Story(bad, situation.Of(cell), [cell], at)));
     }

@@ -19,7 +19,7 @@ internal sealed class Contracts(Proving proving)
     public void Perform(Frame inside, Doing doing)
     {
         foreach (var start in Of(inside.Part, FactWord.StartsWith))
-            proving.Breaches.Must(BreachKind.Contract, null, start, doing.Guard, proving.Work.Ask(doing with { Names = inside.Names }), inside.Names, doing.At);
+            proving.Breaches.Must(BreachKind.Contract, null, start, doing.Guard, proving.Work.Must(doing with { Names = inside.Names }), inside.Names, doing.At);
     }
 
     /// <summary>The part that is proved ends as it says, with nothing left in that it does not name.</summary>
@@ -27,7 +27,7 @@ internal sealed class Contracts(Proving proving)
     {
         var doing = new Doing(last, frame.Names, proving.Situation.Alive, []);
         foreach (var promise in Of(frame.Part, FactWord.EndsWith))
-            proving.Breaches.Must(BreachKind.Promise, null, promise, doing.Guard, proving.Work.Ask(doing), frame.Names, last);
+            proving.Breaches.Must(BreachKind.Promise, null, promise, doing.Guard, proving.Work.Must(doing), frame.Names, last);
         new Leftovers(proving.Situation, proving.Ways, proving.Worths, proving.Breaches).Look(frame.Names, frame.Part, isJob, last);
     }
 

@@ -115,10 +115,11 @@ internal sealed class Walk
         if (_number > MostSteps)
             throw new TooManyWaysException();
         var at = new Moment(++_number, place, frame.PerformedBy);
-        guard = Of.And(guard, Situation.Alive, Of.Not(frame.Done));
+        // values on ways that have ended matter to nobody: whoever asks, asks of those on which work goes on
+        guard = Of.And(guard, Of.Not(frame.Done));
         if (place.Effective(FactWord.OnlyIf)?.Value is ConditionValue only)
             guard = Of.And(guard, _proving.Settled(only.Condition, _proving.Asking(frame.Names), at));
-        if (guard != Ways.No)
+        if (Of.And(guard, Situation.Alive) != Ways.No)
         {
             _last = at;
             var people = place.Effective(FactWord.Zone)?.Value is NameList zones ? [.. zones.Names.Select(n => n.Value).Where(n => n != "none")] : frame.People;
@@ -135,7 +136,7 @@ internal sealed class Walk
     private void Done(StepInPlace place, Frame frame, Doing doing)
     {
         foreach (var needed in place.Step.All(FactWord.Requires).SelectMany(f => f.Conditions))
-            _proving.Breaches.Must(BreachKind.Requirement, null, needed, doing.Guard, _proving.Work.Ask(doing), doing.Names, doing.At);
+            _proving.Breaches.Must(BreachKind.Requirement, null, needed, doing.Guard, _proving.Work.Must(doing), doing.Names, doing.At);
         foreach (var rule in doing.People.SelectMany(z => _proving.Guarding?.NeverIn(z) ?? []).Distinct())
             _proving.Breaches.Never(rule, rule.NeverWhen!, doing.Guard, _proving.Work.Ask(doing), doing.At);
         foreach (var fact in place.Step.Facts)
@@ -177,7 +178,7 @@ internal sealed class Walk
         {
             var inside = new Frame(names, part, doing.At, doing.People, frame.Depth + 1);
             _contracts.Perform(inside, doing);
-            Run([.. part.Walk(callee)], inside, Of.And(doing.Guard, Situation.Alive));
+            Run([.. part.Walk(callee)], inside, doing.Guard);
         }
     }
 

@@ -11,6 +11,9 @@ internal sealed class Work(Situation situation, Ways ways, Worths worths, Breach
 {
     public Asking Ask(Doing doing, string? moment = null) => new(situation, ways, worths, doing.Names, doing.People, moment);
 
+    /// <summary>For what has to hold.</summary>
+    public Asking Must(Doing doing) => new(situation, ways, worths, doing.Names, doing.People, null, must: true);
+
     public void Do(Fact fact, Doing doing)
     {
         switch (fact.Word, fact.Value)
@@ -161,7 +164,7 @@ internal sealed class Work(Situation situation, Ways ways, Worths worths, Breach
             return;
         var asking = Ask(doing);
         var when = rule.OnlyWhen is { } only ? situation.Settled(asking.Holds(only), doing.At, only.At.Text) : Ways.Yes;
-        breaches.Must(BreachKind.Interlock, rule, needed, ways.And(guard, when), asking, doing.Names, doing.At);
+        breaches.Must(BreachKind.Interlock, rule, needed, ways.And(guard, when), Must(doing), doing.Names, doing.At);
     }
 
     private static IEnumerable<Becoming> Happenings(string thing, Doing doing) =>
