@@ -77,7 +77,7 @@ internal sealed record Names(Scope Root, Scope Own, ImmutableDictionary<string, 
         var at = Name(place);
         var every = at.Split(' ') is ["every" or "any", var kind] ? kind : null;
         if (every is not null)
-            return [.. Places(every).Append(Here(every) ?? "").Where(p => p.Length > 0).Distinct().SelectMany(p => Spread(name, kinds, Nothing.Add(every, p)))];
+            return [.. Places(every).SelectMany(p => Spread(name, kinds, Nothing.Add(every, p)))];
         var one = Place(at);
         return KindOf(one) is { } its ? Spread(name, kinds, Nothing.Add(its, one)) : [$"{name} at {one}"];
     }
@@ -113,11 +113,10 @@ internal sealed record Names(Scope Root, Scope Own, ImmutableDictionary<string, 
         return [.. made.Select(m => $"{name} at{m}")];
     }
 
-    /// <summary>The place of the job: positions are alike, so that the first stands for each; one that nobody names is still one.</summary>
+    /// <summary>The place of the job: positions are alike, so that the first stands for each.</summary>
     private string? Here(string kind)
     {
-        var first = Root.Procedure.AppliesTo?.Value.Positions is [var position, ..] ? position.Value : null;
-        var its = first is null ? Machine?.Places.Select(p => p.Name.Value).FirstOrDefault() : KindOf(first);
-        return its == kind ? first ?? "here" : null;
+        var first = Root.Procedure.AppliesTo?.Value.Positions is [var position, ..] ? position.Value : Machine?.Places.FirstOrDefault()?.Names.FirstOrDefault().Value;
+        return first is not null && KindOf(first) == kind ? first : null;
     }
 }
