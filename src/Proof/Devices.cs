@@ -37,10 +37,11 @@ internal sealed class Devices(Work work, Situation situation, Ways ways, Worths 
     /// <summary><c>turns: cooling-line open to blanked</c>: in makes the one of the other, out takes it back.</summary>
     private void Turn(DeviceKind kind, Amount amount, string value, Doing doing)
     {
-        if (kind.Turns?.Value.Split(' ') is not [var state, var from, "to", var to])
+        if (kind.Turns is not { } turn)
             return;
-        foreach (var cell in doing.Names.Cells(state, amount.AtPlace?.Value))
-            work.Change(state, cell, worths.Number(value == Placed ? to : from), doing);
+        var made = value == Placed ? turn.To : turn.From;
+        foreach (var cell in doing.Names.Cells(turn.State.Value, amount.AtPlace?.Value))
+            work.Change(turn.State.Value, cell, worths.Number(made.Value), doing);
     }
 
     private int Ends(int way, int end) => ways.Mapped(way, v => v == end ? Ways.Yes : Ways.No);
