@@ -40,15 +40,16 @@ internal sealed partial class Fields(DataMap map, Shape shape, FindingList findi
     public DataNode? Node(string key) => Entry(key)?.Value;
 
     /// <summary>One text: any, a name, or one of a few words, as the shape has it.</summary>
-    public Located<string>? Text(string key) => Entry(key) is { } entry && RowOf(key) is { Holds: One one } row ? Textual(entry, one.Form, row) : null;
+    public Located<string>? Text(string key) => Entry(key) is { } entry ? Textual(entry, Held<One>(key).Form, RowOf(key)) : null;
 
     public Located<bool>? YesNo(string key) => Text(key) is { } word ? word.As(word.Value == "yes") : null;
 
     /// <summary>Texts, in square brackets or one a line; a single one is a list of one.</summary>
     public ImmutableArray<Located<string>> List(string key)
     {
-        if (Entry(key) is not { } entry || RowOf(key) is not { Holds: Many many } row)
+        if (Entry(key) is not { } entry)
             return [];
+        var (many, row) = (Held<Many>(key), RowOf(key));
         if (entry.Value is DataList list)
             return [.. list.Items.Select(item => Textual(entry with { Value = item }, many.Form, row)).OfType<Located<string>>()];
         if (Written(entry, many.OneMayHaveCommas ? "a text" : "a list", row.Example) is not { } single)
@@ -61,13 +62,14 @@ internal sealed partial class Fields(DataMap map, Shape shape, FindingList findi
 
     /// <summary>The keys below a key.</summary>
     public Fields? Below(string key, string? called = null) =>
-        MapOf(key) is { } below && RowOf(key).Holds is Below holds ? Kept(new Fields(below, holds.Shape, Findings, called) { BlanksMayStay = BlanksMayStay }) : null;
+        MapOf(key) is { } below ? Kept(new Fields(below, Held<Below>(key).Shape, Findings, called) { BlanksMayStay = BlanksMayStay }) : null;
 
     /// <summary>A list whose items have keys of their own but no names.</summary>
     public IEnumerable<Fields> Members(string key)
     {
-        if (Entry(key) is not { } entry || RowOf(key) is not { Holds: Members holds } row)
+        if (Entry(key) is not { } entry)
             yield break;
+        var (holds, row) = (Held<Members>(key), RowOf(key));
         if (entry.Value is not DataList list)
         {
             WrongKind(entry, Kind(entry.Value), "a list, each item behind `- `,", $"[{row.Example}]");
@@ -87,7 +89,8 @@ internal sealed partial class Fields(DataMap map, Shape shape, FindingList findi
     {
         foreach (var entry in MapOf(key)?.Entries ?? [])
         {
-            if (RowOf(key) is not { Holds: Each holds } row || !Names.Usable(entry.Key, Findings))
+            var (holds, row) = (Held<Each>(key), RowOf(key));
+            if (!Names.Usable(entry.Key, Findings))
                 continue;
             if (OwnKeys(entry, holds.ShortFor) is { } own)
                 yield return make(entry.Key, Kept(new Fields(own, holds.Shape, Findings, entry.Key.Value) { NamedAt = entry.Key.At }));
@@ -120,6 +123,12 @@ internal sealed partial class Fields(DataMap map, Shape shape, FindingList findi
 
     private Row RowOf(string key) => shape.Find(key) ?? throw new InvalidOperationException($"{shape.Name} has no key {key}");
 
+    private THolds Held<THolds>(string key)
+        where THolds : Holds => RowOf(key).Holds as THolds ?? throw Misread(key, typeof(THolds).Name);
+
+    /// <summary>A binder and its table disagree: a fault of ours.</summary>
+    private InvalidOperationException Misread(string key, string asked) => new($"{key} of {shape.Name} is asked for as {asked}");
+
     private DataMap? MapOf(string key)
     {
         if (Entry(key) is not { } entry)
@@ -132,7 +141,8 @@ internal sealed partial class Fields(DataMap map, Shape shape, FindingList findi
     }
 
     private Located<string>? Textual(DataEntry entry, Form form, Row row) =>
-        Written(entry, Belongs(form), row.Example) is { } text ? Fitting(text, form, entry.Key.Value) : null;
+        form is CountForm or FactorForm or SizeForm && row.Holds is One ? throw Misread(row.Key, "a text")
+        : Written(entry, Belongs(form), row.Example) is { } text ? Fitting(text, form, entry.Key.Value) : null;
 
     /// <summary>The text where it is written as it should be; what its own reader says of it comes later.</summary>
     private Located<string>? Fitting(Located<string> text, Form form, string key) => form switch

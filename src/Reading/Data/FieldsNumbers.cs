@@ -14,49 +14,52 @@ internal sealed partial class Fields
     public const int LongestFactor = 20;
 
     /// <summary>A whole number between the two that its row names.</summary>
-    public Located<int>? Count(string key) =>
-        Entry(key) is { } entry && RowOf(key) is { Holds: One { Form: CountForm form } } row && Written(entry, "a whole number", row.Example) is { } text
-            ? Counted(entry, text, form, row.Example)
-            : null;
+    public Located<int>? Count(string key) => CountUpTo(key)?.Number;
 
-    /// <summary>A whole number that is a part of a text, as in <c>up to 6</c>.</summary>
-    public Located<int>? Counted(DataEntry entry, Located<string> text, CountForm form, string example)
+    /// <summary><c>3</c>, or <c>up to 6</c> where the row has a word that may stand in front of the number.</summary>
+    public (Located<int> Number, bool UpTo)? CountUpTo(string key)
     {
-        var isNumber = text.Value.All(char.IsAsciiDigit);
-        if (isNumber && int.TryParse(text.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= form.Least && number <= form.Most)
-            return text.As(number);
+        if (Entry(key) is not { } entry || Written(entry, "a whole number", RowOf(key).Example) is not { } text)
+            return null;
+        var form = Asked<CountForm>(key);
+        var upTo = form.Before is { } word && text.Value.StartsWith(word, StringComparison.Ordinal);
+        var written = upTo ? text.Value[form.Before!.Length..].Trim() : text.Value;
+        var isNumber = written.All(char.IsAsciiDigit);
+        if (isNumber && int.TryParse(written, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= form.Least && number <= form.Most)
+            return (text.As(number), upTo);
         WrongKind(
             entry,
             $"`{Say.Short(text.Value)}`",
             isNumber ? $"a whole number from {Say.Number(form.Least)} to {Say.Number(form.Most)}" : "a whole number",
-            example);
+            $"{(upTo ? form.Before : "")}{RowOf(key).Example}");
         return null;
     }
 
     /// <summary>A number without a unit, such as K.</summary>
     public Located<decimal>? Factor(string key)
     {
-        if (Entry(key) is not { } entry || RowOf(key) is not { Holds: One { Form: FactorForm } } row || Written(entry, "a number", row.Example) is not { } text)
+        if (Entry(key) is not { } entry || Written(entry, "a number", RowOf(key).Example) is not { } text)
             return null;
+        _ = Asked<FactorForm>(key);
         if (text.Value.Length <= LongestFactor && decimal.TryParse(text.Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && number > 0)
             return text.As(number);
-        WrongKind(entry, $"`{Say.Short(text.Value)}`", "a number above zero, without a unit,", row.Example);
+        WrongKind(entry, $"`{Say.Short(text.Value)}`", "a number above zero, without a unit,", RowOf(key).Example);
         return null;
     }
 
-    public Located<Quantity>? Quantity(string key) => Least(key, Read(key, QuantityReader.Quantity, q => q.Unit), q => q.Number);
+    public Located<Quantity>? Quantity(string key) => Least(key, Read(key, Size.Quantity, QuantityReader.Quantity, q => q.Unit), q => q.Number);
 
-    public Located<Toleranced>? Toleranced(string key) => Least(key, Read(key, QuantityReader.Toleranced, t => t.Target.Unit), t => t.Target.Number);
+    public Located<Toleranced>? Toleranced(string key) => Least(key, Read(key, Size.Toleranced, QuantityReader.Toleranced, t => t.Target.Unit), t => t.Target.Number);
 
-    public Located<QuantityRange>? Range(string key) => Read(key, QuantityReader.Range, r => r.Unit);
+    public Located<QuantityRange>? Range(string key) => Read(key, Size.Range, QuantityReader.Range, r => r.Unit);
 
     /// <summary><c>75 %</c> is 0.75.</summary>
-    public Located<decimal>? Share(string key) => Read(key, QuantityReader.Share, _ => null);
+    public Located<decimal>? Share(string key) => Read(key, Size.Share, QuantityReader.Share, _ => null);
 
     /// <summary><c>20 to 100 %</c> is 0.20 and 1.00.</summary>
     public (decimal Low, decimal High)? Shares(string key)
     {
-        if (Range(key) is not { } range)
+        if (Read(key, Size.Shares, QuantityReader.Range, r => r.Unit) is not { } range)
             return null;
         if (range.Value is { Low: { } low, High: { } high })
             return (low.Value.Number / 100, high.Value.Number / 100);
@@ -68,8 +71,10 @@ internal sealed partial class Fields
     public ImmutableArray<Located<Quantity>> Quantities(string key)
     {
         var texts = List(key);
-        if (texts.IsEmpty || RowOf(key) is not { Holds: Many { Form: SizeForm form } many } row)
+        if (texts.IsEmpty)
             return [];
+        var (many, row) = (Held<Many>(key), RowOf(key));
+        var form = many.Form as SizeForm ?? throw Misread(key, "quantities");
         var sizes = texts.Select(text => Parse(text, $"`{key}` of {What}", row.Example, form, QuantityReader.Quantity, q => q.Unit)).OfType<Located<Quantity>>().ToImmutableArray();
         if (sizes.Length > many.Most)
             WrongKind(map.Find(key)!, $"a list of {Say.Number(sizes.Length)}", $"a list of at most {Say.Number(many.Most.Value)} sizes", row.Example);
@@ -87,20 +92,29 @@ internal sealed partial class Fields
     private Located<T>? Least<T>(string key, Located<T>? read, Func<T, decimal> number)
         where T : struct
     {
-        if (read is not { } found || RowOf(key) is not { Holds: One { Form: SizeForm form } } row)
+        if (read is not { } found)
+            return null;
+        var (size, least) = (number(found.Value), Asked<SizeForm>(key).Least);
+        if (least == LeastSize.Anything || size > 0 || (size == 0 && least == LeastSize.Zero))
             return read;
-        var size = number(found.Value);
-        if (form.Least == LeastSize.Anything || size > 0 || (size == 0 && form.Least == LeastSize.Zero))
-            return read;
-        WrongKind(map.Find(key)!, $"`{Say.Short(found.At.Text)}`", form.Least == LeastSize.Zero ? "nothing below zero" : "a size above zero", row.Example);
+        WrongKind(map.Find(key)!, $"`{Say.Short(found.At.Text)}`", least == LeastSize.Zero ? "nothing below zero" : "a size above zero", RowOf(key).Example);
         return null;
     }
 
-    private Located<T>? Read<T>(string key, Func<string, Parsed<T>> read, Func<T, Unit?> unitOf)
-        where T : struct =>
-        Entry(key) is { } entry && RowOf(key) is { Holds: One { Form: SizeForm form } } row && Written(entry, Belongs(form), row.Example) is { } text
-            ? Parse(text, $"`{key}` of {What}", row.Example, form, read, unitOf)
-            : null;
+    private Located<T>? Read<T>(string key, Size size, Func<string, Parsed<T>> read, Func<T, Unit?> unitOf)
+        where T : struct
+    {
+        if (Entry(key) is not { } entry)
+            return null;
+        var form = Asked<SizeForm>(key);
+        if (form.Size != size)
+            throw Misread(key, $"{size}");
+        var example = RowOf(key).Example;
+        return Written(entry, Belongs(form), example) is { } text ? Parse(text, $"`{key}` of {What}", example, form, read, unitOf) : null;
+    }
+
+    private TForm Asked<TForm>(string key)
+        where TForm : Form => Held<One>(key).Form as TForm ?? throw Misread(key, typeof(TForm).Name);
 
     private Located<T>? Parse<T>(Located<string> text, string whose, string example, SizeForm form, Func<string, Parsed<T>> read, Func<T, Unit?> unitOf)
         where T : struct

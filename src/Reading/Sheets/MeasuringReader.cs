@@ -10,12 +10,9 @@ namespace Witnessmark.Reading.Sheets;
 /// <summary>What is measured, looked at and worked out.</summary>
 internal static class MeasuringReader
 {
-    private const string UpTo = "up to ";
     private const string ClearanceOf = "as clearance of ";
 
-    private static readonly CountForm Number = new(1, 24) { Before = UpTo };
-
-    private static readonly Shape Bands = new("bands", "bands")
+        private static readonly Shape Bands = new("bands", "bands")
     {
         Other = Row.Range("good", "4.92 to 5.08 mm", "readings of this band"),
         OtherKeys = Row.AName,
@@ -25,7 +22,7 @@ internal static class MeasuringReader
         "reading",
         "a reading",
         Row.Name("of", "friction-disc", "what is measured"),
-        Row.Written("points", Number, "3", "how many points are read; `up to 6` where there may be fewer"),
+        Row.Written("points", new CountForm(1, 24) { Before = "up to " }, "3", "how many points are read; `up to 6` where there may be fewer"),
         Row.List("at", "[12, 4, 8]", "what the points are called"),
         Row.Quantity("resolution", "0.01 mm", "the smallest difference that is read"),
         Row.Range("plausible", "4.50 to 5.50 mm", "what can be read at all"),
@@ -64,7 +61,7 @@ internal static class MeasuringReader
 
     private static ReadingItem Reading(Located<string> id, Fields reading)
     {
-        var points = Points(reading);
+        var points = reading.CountUpTo("points");
         return new ReadingItem(id, reading.Map)
         {
             Of = reading.Text("of"),
@@ -82,16 +79,6 @@ internal static class MeasuringReader
             Outside = reading.Text("outside"),
             Basis = reading.Text("basis"),
         };
-    }
-
-    /// <summary><c>3</c>, or <c>up to 6</c> where there may be fewer.</summary>
-    private static (Located<int> Number, bool UpTo)? Points(Fields reading)
-    {
-        if (reading.Text("points") is not { } text)
-            return null;
-        var upTo = text.Value.StartsWith(UpTo, StringComparison.Ordinal);
-        var number = upTo ? text.As(text.Value[UpTo.Length..].Trim()) : text;
-        return reading.Counted(reading.Map.Find("points")!, number, Number, upTo ? "up to 6" : "3") is { } points ? (points, upTo) : null;
     }
 
     private static ImmutableArray<ReadingBand> ReadBands(Fields reading) => reading.Below("bands", $"bands of {reading.What}") is { } bands

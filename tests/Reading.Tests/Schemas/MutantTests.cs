@@ -1,9 +1,4 @@
-using System.Text;
-using System.Text.Json;
 using System.Text.Json.Nodes;
-using Witnessmark.Language.Findings;
-using Witnessmark.Language.Text;
-using Witnessmark.Reading.Records;
 
 namespace Witnessmark.Reading.Tests.Schemas;
 
@@ -12,8 +7,6 @@ namespace Witnessmark.Reading.Tests.Schemas;
 /// </summary>
 public sealed class MutantTests
 {
-    private static readonly JsonSerializerOptions AsWritten = new() { Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     private static readonly string[] Alphabet = ["a text of no kind", "7", "0.5", "-3 mm", "455 N·m", "2.8 to 3.6 mm", "75 %", "none", "a, b", "1.2.0", "from 0200", ""];
 
     public static TheoryData<string> Files => [.. WrittenFile.All.Where(f => f.Path.StartsWith("procedures/", StringComparison.Ordinal)).Select(f => f.Path)];
@@ -28,7 +21,7 @@ public sealed class MutantTests
         var (taken, refused) = (0, 0);
         foreach (var (slip, mutant) in Pieces(WrittenFile.AsText(data).AsObject()).SelectMany(Mutants).DistinctBy(m => m.Mutant.ToJsonString()))
         {
-            var found = Found(file, schema, mutant).Where(f => !Unseen.Contains(f)).ToList();
+            var found = QuotedYaml.Findings(mutant, schema).Where(f => !Unseen.Contains(f)).ToList();
             var takes = Validator.Takes(schema, mutant);
             Assert.True(takes == (found.Count == 0), $"{slip}: the reader says {(found.Count == 0 ? "nothing" : string.Join(", ", found))}, the schema {(takes ? "takes it" : $"refuses it at {string.Join(" ", Validator.Refused(schema, mutant))}")}");
             _ = takes ? taken++ : refused++;
@@ -39,20 +32,6 @@ public sealed class MutantTests
 
     /// <summary>What compares two numbers, which a schema cannot; a first key that is gone makes another kind of file.</summary>
     private static readonly string[] Unseen = ["range-backward", "file-unknown"];
-
-    private static IReadOnlyList<string> Found(WrittenFile file, string schema, JsonObject data)
-    {
-        var yaml = new StringBuilder();
-        Write(data, 0, yaml);
-        var text = file.IsProcedure ? $"---\n{yaml}---\n\n# A title\n\n## A section\n\n1. **Look at it.** Once.\n" : yaml.ToString();
-        var findings = new FindingList();
-        var raw = RawFile.Of(Path.GetFileName(file.Path), Encoding.UTF8.GetBytes(text));
-        if (schema == "sign-off")
-            SignOffReader.Read(raw, findings);
-        else
-            WorkshopReader.Read([raw], findings);
-        return [.. findings.InReadingOrder().Select(f => f.Rule.Name).Where(r => r != "workshop-missing")];
-    }
 
     /// <summary>The file in files that have one thing of one section each, so that a slip is tried in little text.</summary>
     private static IEnumerable<JsonObject> Pieces(JsonObject whole)
@@ -110,31 +89,4 @@ public sealed class MutantTests
         foreach (var (name, value) in entries)
             map[name == key ? to : name] = value;
     }
-
-    /// <summary>Block style; every scalar in quotes, so that it is the text that it was.</summary>
-    private static void Write(JsonNode? node, int depth, StringBuilder yaml)
-    {
-        if (node is JsonObject map)
-            foreach (var (key, value) in map)
-                Entry($"{Quoted(key)}:", value, depth, yaml);
-        else if (node is JsonArray list)
-            foreach (var item in list)
-                Entry("-", item, depth, yaml);
-    }
-
-    private static void Entry(string head, JsonNode? value, int depth, StringBuilder yaml)
-    {
-        yaml.Append(' ', depth * 2).Append(head);
-        if (value is JsonValue text)
-            yaml.Append(' ').Append(Quoted(text.GetValue<string>())).Append('\n');
-        else if (value is JsonArray { Count: 0 } or JsonObject { Count: 0 })
-            yaml.Append(value is JsonArray ? " []\n" : " {}\n");
-        else
-        {
-            yaml.Append('\n');
-            Write(value, depth + 1, yaml);
-        }
-    }
-
-    private static string Quoted(string text) => JsonSerializer.Serialize(text, AsWritten);
 }

@@ -52,6 +52,23 @@ public sealed class SchemaTests
     }
 
     [Theory]
+    [InlineData("front-matter", "procedure")]
+    [InlineData("front-matter", "job")]
+    [InlineData("workshop", "workshop")]
+    [InlineData("machine", "machine")]
+    [InlineData("tools", "tools")]
+    [InlineData("register", "register")]
+    [InlineData("sign-off", "sign-off")]
+    [InlineData("translation", "translation")]
+    public void A_file_with_every_key_at_its_example_is_read_by_the_binder(string name, string shape)
+    {
+        var definitions = Read(name)["$defs"]!.AsObject();
+        var everything = Whole(definitions[shape]!.AsObject(), definitions)!.AsObject();
+        // one interlock with all keys is four rules at once
+        Assert.Empty(QuotedYaml.Findings(everything, name).Where(rule => rule != "interlock-shape"));
+    }
+
+    [Theory]
     [MemberData(nameof(Names))]
     public void A_key_says_what_it_is_for(string name) =>
         Assert.All(Below(Read(name)).OfType<JsonObject>().Where(o => o["examples"] is not null), row => Assert.True(row["description"]!.GetValue<string>().Length >= 3));
@@ -70,6 +87,18 @@ public sealed class SchemaTests
     }
 
     private static JsonNode Read(string name) => JsonNode.Parse(FileSchemas.All.Single(s => s.Name == name).Text)!;
+
+    /// <summary>Every key of a shape, down to the last; null for what has no keys of its own.</summary>
+    private static JsonNode? Whole(JsonObject schema, JsonObject definitions) => schema switch
+    {
+        { } s when s["properties"] is JsonObject keys => new JsonObject(keys.Select(k => KeyValuePair.Create<string, JsonNode?>(k.Key, Whole(k.Value!.AsObject(), definitions) ?? k.Value["examples"]![0]!.DeepClone()))),
+        { } s when s["$ref"]?.GetValue<string>() is { } reference => Whole(definitions[reference.Split('/')[^1]]!.AsObject(), definitions),
+        { } s when s["else"] is JsonObject other => Whole(other, definitions),
+        { } s when s["anyOf"] is JsonArray choices => choices.Select(c => Whole(c!.AsObject(), definitions)).FirstOrDefault(c => c is not null),
+        { } s when s["items"] is JsonObject item => Whole(item, definitions) is { } one ? new JsonArray(one) : null,
+        { } s when s["propertyNames"] is not null && s["additionalProperties"] is JsonObject thing => Whole(thing, definitions) is { } one ? new JsonObject { ["a-name"] = one } : null,
+        _ => null,
+    };
 
     private static IEnumerable<JsonNode> Below(JsonNode node)
     {
