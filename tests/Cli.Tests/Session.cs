@@ -43,18 +43,29 @@ internal sealed partial class Session : IDisposable
     /// <summary>Everything else in the file is what was printed when it was approved.</summary>
     private static bool IsScript(string line) => line.StartsWith("% ", StringComparison.Ordinal) || line.StartsWith("$ ", StringComparison.Ordinal) || line is ['(', .., ')'];
 
-    private string Command(string line)
+    /// <summary>One command, and what the screen shows.</summary>
+    public (string Shown, int Code) Type(string line)
     {
         var words = Words().Matches(line).Select(m => m.Value[0] is '"' or '\'' ? m.Value[1..^1] : m.Value).ToArray();
-        if (words[0] == "show")
-            return File.ReadAllText(Path.Combine(_folder, words[1]));
-        if (words[0] == "ls")
-            return string.Join('\n', Directory.EnumerateFiles(Path.Combine(_folder, words[1]), "*", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(_folder, f)).Order(StringComparer.Ordinal)) + "\n";
         Assert.Equal("witnessmark", words[0]);
         using var screen = new StringWriter { NewLine = "\n" };
         var code = CommandLine.Run(words[1..], new Surroundings(screen, screen, () => _now, _folder, Coloured: false) { Browsers = _browsers });
         // the library names the program after the process, here the test runner
-        var shown = screen.ToString().Replace(_folder, "/home/mo", StringComparison.Ordinal).Replace(RootCommand.ExecutableName, "witnessmark", StringComparison.Ordinal);
+        return (screen.ToString().Replace(_folder, "/home/mo", StringComparison.Ordinal).Replace(RootCommand.ExecutableName, "witnessmark", StringComparison.Ordinal), code);
+    }
+
+    public string Read(string file) => File.ReadAllText(Path.Combine(_folder, file));
+
+    public bool Has(string file) => File.Exists(Path.Combine(_folder, file));
+
+    private string Command(string line)
+    {
+        var words = line.Split(' ');
+        if (words[0] == "show")
+            return Read(words[1]);
+        if (words[0] == "ls")
+            return string.Join('\n', Directory.EnumerateFiles(Path.Combine(_folder, words[1]), "*", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(_folder, f)).Order(StringComparer.Ordinal)) + "\n";
+        var (shown, code) = Type(line);
         return $"{shown}exit {code}\n";
     }
 
@@ -103,7 +114,7 @@ internal sealed partial class Session : IDisposable
         git.Commit("Keep", who, who);
     }
 
-    private void Write(string file, string text)
+    public void Write(string file, string text)
     {
         var path = Path.Combine(_folder, file);
         Directory.CreateDirectory(Path.GetDirectoryName(path)!);

@@ -1,12 +1,15 @@
 using System.Collections.Immutable;
 using System.Text;
+using System.Text.RegularExpressions;
 using Witnessmark.Language.Model;
 
 namespace Witnessmark.Rendering.Html;
 
 /// <summary>Written text as markup. The tree knows no raw HTML, and every word is escaped here.</summary>
-internal static class ProseHtml
+internal static partial class ProseHtml
 {
+    private const int SectionLevel = 2;
+
     public static RawHtml Inlines(ImmutableArray<Inline> text) => Inlines(text, words => words);
 
     /// <param name="words">Applied to plain words before they are escaped: fills parameters in.</param>
@@ -47,7 +50,7 @@ internal static class ProseHtml
                 Wrap(html, "em", leaning.Inner, words);
                 break;
             case LinkText link:
-                html.Append("<a href=\"").Append(Escape.Text(link.Target)).Append("\">").Append(Inlines(link.Inner, words).Markup).Append("</a>");
+                html.Append("<a href=\"").Append(Escape.Text(Page(link.Target))).Append("\">").Append(Inlines(link.Inner, words).Markup).Append("</a>");
                 break;
             case ImageText image:
                 html.Append("<span class=\"picture\">").Append(Escape.Text($"{image.Description} ({image.Target})")).Append("</span>");
@@ -79,13 +82,22 @@ internal static class ProseHtml
                 Write(html, table, words);
                 break;
             case SubHeading heading:
-                html.Append("<h2>").Append(Inlines(heading.Text, words).Markup).Append("</h2>\n");
+                Write(html, heading, words);
                 break;
             case CodeBlock code:
                 // a long line scrolls, with the keys too
                 html.Append("<pre tabindex=\"0\"><code>").Append(Escape.Text(code.Text)).Append("</code></pre>\n");
                 break;
         }
+    }
+
+    /// <summary>A page beside this one is named by its file, so that the link also leads there on a git host.</summary>
+    private static string Page(string target) => FileBeside().Replace(target, "$1.html$2");
+
+    private static void Write(StringBuilder html, SubHeading heading, Func<string, string> words)
+    {
+        var tag = heading.Level > SectionLevel ? "h3" : "h2";
+        html.Append('<').Append(tag).Append(" id=\"").Append(Escape.Text(StepName.Slug(heading.Text.Plain()))).Append("\">").Append(Inlines(heading.Text, words).Markup).Append("</").Append(tag).Append(">\n");
     }
 
     private static void Write(StringBuilder html, TextTable table, Func<string, string> words)
@@ -97,10 +109,14 @@ internal static class ProseHtml
         foreach (var row in table.Rows)
         {
             html.Append("<tr>");
-            foreach (var cell in row)
-                html.Append("<td>").Append(Inlines(cell, words).Markup).Append("</td>");
+            for (var i = 0; i < row.Length; i++)
+                // a phone stands the cells one below the other, each behind the head of its column
+                html.Append("<td data-head=\"").Append(Escape.Text(i < table.Head.Length ? table.Head[i].Plain() : "")).Append("\">").Append(Inlines(row[i], words).Markup).Append("</td>");
             html.Append("</tr>");
         }
         html.Append("</tbody></table>\n");
     }
+
+    [GeneratedRegex(@"^([\w-]+)\.md(#.*)?$")]
+    private static partial Regex FileBeside();
 }

@@ -24,10 +24,11 @@ internal static class FormWords
         TextForm => "words",
         NameForm => "a name",
         IdForm => "a file's name",
-        WordForm word => Say.Or(word.Words.Select(MarkdownTable.Code)),
+        WordForm word => Say.Or(word.Words.Select(MarkdownTable.Typed)),
         CountForm count => $"whole number, {count.Least} to {count.Most}",
         FactorForm => "number without a unit",
         SizeForm size => Of(size),
+        SpelledForm { Name: [.., 's'] } several => several.Name,
         SpelledForm spelled => Say.Article(spelled.Name),
         _ => throw new InvalidOperationException($"no words for {form}"),
     };

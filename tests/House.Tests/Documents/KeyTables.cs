@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Shapes;
 using static Witnessmark.House.Tests.Documents.MarkdownTable;
@@ -19,7 +20,7 @@ internal sealed class KeyTables
         if (!_told.Add(shape))
             return [];
         var rows = Rows(shape).ToList();
-        var head = under is null ? [] : new[] { $"### Under `{under}`: {shape.What}", "" };
+        var head = under is null ? [] : new[] { $"### Under {Typed(under)}{(shape.What == Typed(under) || shape.What == under ? "" : $": {shape.What}")}", "" };
         return [.. head, .. Table(rows), .. Needed(shape), "", .. rows.SelectMany(r => Below(r.Row))];
     }
 
@@ -34,12 +35,12 @@ internal sealed class KeyTables
 
     private static IEnumerable<(string Key, Row Row)> Rows(Shape shape)
     {
-        var rows = shape.Rows.Select(r => (Code(r.Key), r));
-        return shape.Other is { } other ? rows.Append(($"a name of yours, as {Code(other.Key)}", other)) : rows;
+        var rows = shape.Rows.Select(r => (Typed(r.Key), r));
+        return shape.Other is { } other ? rows.Append(($"a name of yours, as {Typed(other.Key)}", other)) : rows;
     }
 
     private static IEnumerable<string> Table(IEnumerable<(string Key, Row Row)> rows) =>
-        Of(["key", "says", "holds", "example"], rows.Select(r => new[] { r.Row.Needed ? $"**{r.Key}**" : r.Key, r.Row.Meaning, FormWords.Of(r.Row.Holds), Code(Example(r.Row)) }));
+        MarkdownTable.Of(["key", "says", "holds", "example"], rows.Select(r => new[] { r.Row.Needed ? $"**{r.Key}**" : r.Key, r.Row.Meaning, FormWords.Of(r.Row.Holds), Typed(Example(r.Row)) }));
 
     private IEnumerable<string> Below(Row row) => row.Holds switch
     {
@@ -61,10 +62,10 @@ internal sealed class KeyTables
     private static string Sentence(Need need) => need switch
     {
         FirstBegun begun => $"Besides, one of these must be there, and whole: {Say.Or(begun.Sets.Select(Together))}.",
-        Unless unless => $"{Code(unless.Key)} must be there unless {Code(unless.Other)} is {Code(unless.Value)}.",
+        Unless unless => $"{Typed(unless.Key)} must be there unless {Typed(unless.Other)} is {Typed(unless.Value)}.",
         OneWhole one => $"Exactly one of these forms, and that one whole: {Say.Or(one.Sets.Select(Together))}.",
         _ => throw new InvalidOperationException($"no sentence for {need}"),
     };
 
-    private static string Together(IEnumerable<string> keys) => string.Join(" with ", keys.Select(Code));
+    private static string Together(ImmutableArray<string> keys) => string.Join(" with ", keys.Select(Typed));
 }

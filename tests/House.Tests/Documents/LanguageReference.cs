@@ -1,9 +1,7 @@
 using Witnessmark.Compiler;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
-using Witnessmark.Language.Model.Translations;
 using Witnessmark.Language.Quantities;
-using Witnessmark.Language.Wording;
 using Witnessmark.Reading.Facts;
 using Witnessmark.Reading.FrontMatter;
 using Witnessmark.Reading.Records;
@@ -17,15 +15,15 @@ namespace Witnessmark.House.Tests.Documents;
 /// <summary>The page <c>site/pages/reference.md</c>, written from what the program itself reads by.</summary>
 internal static class LanguageReference
 {
-    public static readonly (string Heading, Choice Keys)[] Files =
+    public static readonly (string Heading, string What, Choice Keys)[] Files =
     [
-        ("A procedure, between its two lines of dashes", FrontMatterReader.Shape),
-        ("`workshop.yaml`", WorkshopSheet.Shape),
-        ("A data sheet", MachineSheet.Shape),
-        ("A tool list", ToolSheet.Shape),
-        ("A sign-off", SignOffReader.Shape),
-        ("A translation", TranslationReader.Shape),
-        ("The register, which commands write", RegisterSheet.Shape),
+        ("Front matter", "The head of a procedure or job, between its two lines of dashes.", FrontMatterReader.Shape),
+        ("Workshop file", "`workshop.yaml`, at the root of a workshop.", WorkshopSheet.Shape),
+        ("Data sheet", "What all procedures for one machine share.", MachineSheet.Shape),
+        ("Tool list", "What is on one truck or in one shop.", ToolSheet.Shape),
+        ("Sign-off", "What came back from the field; how it is filled in stands on [its page](sign-off.md).", SignOffReader.Shape),
+        ("Translation", "Words of a file in another language; of a procedure it is the front matter.", TranslationReader.Shape),
+        ("Register", "`register.yaml`: commands write it, people read it.", RegisterSheet.Shape),
     ];
 
     private const string Beginning =
@@ -40,14 +38,17 @@ internal static class LanguageReference
 
     public static string Write() => string.Join('\n',
     [
-        Beginning, "",
+        Beginning, "", Contents, "",
         "## Facts", "", .. Facts(),
-        "## What a verb brings about", "", "Nobody writes these down: they follow from the verb.", "", .. Verbs(), "",
+        "## Verbs", "", "What a verb brings about. Nobody writes it down beside it.", "", .. Verbs(), "",
         "## Signal words", "", .. SignalWords(), "",
         .. KeysOfFiles(),
         "## Units", "", "A unit that is not here is not read. Behind it stands how people spell it, and the unit that is printed beside it in the other system.", "", .. Units(), "",
         "## Rules", "", "A **fault** holds a sheet up, a **query** asks somebody to look, a **remark** is worth knowing. `witnessmark rule NAME` tells a rule with its reasons, wrong and right.", "", .. Rules(),
     ]);
+
+    private static string Contents => string.Join(" · ", Files.Select(f => f.Heading).Prepend("Signal words").Prepend("Verbs").Prepend("Facts").Append("Units").Append("Rules")
+        .Select(heading => $"[{heading}](#{StepName.Slug(heading)})"));
 
     private static IEnumerable<string> Facts() => FactWords.All
         .GroupBy(f => f.Place)
@@ -56,7 +57,7 @@ internal static class LanguageReference
         .SelectMany(g => (string[])[$"### {g.Key}", "", .. Of(["fact", "says", "value", "example"], g.SelectMany(f => f).OrderBy(f => FactWords.All.IndexOf(f)).Select(Fact)), ""]);
 
     private static string[] Fact(FactRow fact) =>
-        [Code(fact.Spelling), fact.Means, fact.Often ? $"{fact.Says}; one a line" : fact.Says, Code($"- {fact.Spelling}: {FactExamples.Of(fact.Word)}")];
+        [Typed(fact.Spelling), fact.Means, fact.Often ? $"{fact.Says}; one a line" : fact.Says, Typed($"- {fact.Spelling}: {FactExamples.Of(fact.Word)}")];
 
     private static string Where(FactPlace place) => place switch
     {
@@ -68,7 +69,7 @@ internal static class LanguageReference
 
     private static IEnumerable<string> Verbs() => Of(["verb", "is then"], FactWords.All
         .Where(f => ImpliedValues.Of(f.Word) is not null)
-        .Select(f => new[] { Code(f.Spelling), Code(ImpliedValues.Of(f.Word)!) }));
+        .Select(f => new[] { Typed(f.Spelling), Typed(ImpliedValues.Of(f.Word)!) }));
 
     private static IEnumerable<string> SignalWords() => Of(["word", "in Spanish", "`signal-words`", "for"], new[] { (SignalScheme.AnsiZ535, "ANSI Z535"), (SignalScheme.Military, "military") }
         .SelectMany(s => s.Item1.Words().Select(w => new[]
@@ -81,13 +82,13 @@ internal static class LanguageReference
     private static IEnumerable<string> KeysOfFiles()
     {
         var tables = new KeyTables();
-        return Files.SelectMany(f => (string[])[$"## Keys: {f.Heading}", "", .. tables.Of(f.Keys)]);
+        return Files.SelectMany(f => (string[])[$"## {f.Heading}", "", f.What, "", .. tables.Of(f.Keys)]);
     }
 
     private static IEnumerable<string> Units() => Of(["measures", "unit", "is read too", "beside it"], UnitTable.All
-        .Select(u => new[] { u.Kind, Code(u.Symbol), string.Join(", ", u.Spellings.Select(Code)), u.Beside is { } beside ? Code(beside) : "" }));
+        .Select(u => new[] { u.Kind, Typed(u.Symbol), string.Join(", ", u.Spellings.Select(Typed)), u.Beside is { } beside ? Typed(beside) : "" }));
 
     private static IEnumerable<string> Rules() => Catalog.Rules
         .GroupBy(r => r.Topic)
-        .SelectMany(g => (string[])[$"### {g.Key}", "", .. Of(["rule", "", "checks"], g.Select(r => new[] { Code(r.Name), r.Severity.Word(), Catalog.Summary(r.Name) })), ""]);
+        .SelectMany(g => (string[])[$"### {g.Key}", "", .. Of(["rule", "severity", "checks"], g.Select(r => new[] { Typed(r.Name), r.Severity.Word(), Catalog.Summary(r.Name) })), ""]);
 }

@@ -6,7 +6,7 @@ internal static class MarkdownTable
     public static IEnumerable<string> Of(string[] head, IEnumerable<string[]> rows) =>
         rows.Prepend([.. head.Select(_ => "---")]).Prepend(head).Select(Line);
 
-    public static string Code(string text) => $"`{text}`";
+    public static string Typed(string text) => $"`{text}`";
 
     /// <summary>A bar in a cell would begin the next one.</summary>
     private static string Line(string[] cells) => $"| {string.Join(" | ", cells.Select(c => c.Replace("|", "\\|", StringComparison.Ordinal)))} |";
