@@ -7,7 +7,7 @@ namespace Witnessmark.Browser.Tests;
 public sealed class PageTests(Chromium chromium)
 {
     /// <summary>One of each kind; the rule pages are alike.</summary>
-    public static TheoryData<string> Kinds => ["index.html", "procedures/wb-40.html", "procedures/wb-60.html", "versions/wb-40.html", "versions/wb-60.html", "machines/okr-34.html", "rules/index.html", "rules/torque-unit-slip.html", "language.html"];
+    public static TheoryData<string> Kinds => ["index.html", "procedures/wb-40.html", "procedures/wb-60.html", "versions/wb-40.html", "versions/wb-60.html", "machines/okr-34.html", "rules/index.html", "rules/torque-unit-slip.html", "language.html", "reference.html", "glossary.html", "first-sheet.html"];
 
     [Theory]
     [MemberData(nameof(Kinds))]
