@@ -27,6 +27,10 @@ internal static class Demo
 
     public static SheetPlan Plan => SheetPlanner.Plan(StackScope, null);
 
+    public static SheetPlan PlanOf(Library library) => SheetPlanner.Plan(library.ScopeOf(library.Procedure("WB-40")!), null);
+
+    public static string HashOf(Library library) => ProcedureHash.Of(library, library.Procedure("WB-40")!).Hex;
+
     public static ProcedureHash Hash => ProcedureHash.Of(Library, Stack);
 
     public static CopyIdentity Copy => CopyFor("14", "0417", "CL");

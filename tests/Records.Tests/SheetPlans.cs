@@ -26,6 +26,28 @@ public sealed class SheetPlans
         Assert.Equal(["thin", "thick"], discs.Stops);
     }
 
+    private static readonly (string, Func<string, string>) WithoutTool =
+        ("wheel-end/wb-40.md", t => t.Replace("perform: WB-60 group = backing-ring-bolts, wrench = TW-340", "tighten: backing-ring-bolts", StringComparison.Ordinal));
+
+    [Fact]
+    public void A_step_that_names_no_tool_means_the_one_wrench_that_reaches_the_torque()
+    {
+        var library = Demo.Changed([WithoutTool]);
+        var asks = Demo.PlanOf(library).Steps.Last().Asks;
+        Assert.Equal("TW-340", Assert.Single(asks.OfType<PassAsk>()).Wrench!.Id.Value);
+        Assert.Equal(["TW-340"], Assert.Single(asks.OfType<ToolAsk>()).Tools);
+        // what was inferred is in the hash by what it is, though no step names it
+        var longer = Demo.Changed([WithoutTool, ("tools/crane-truck.yaml", t => t.Replace("length: 0.75 m", "length: 0.80 m", StringComparison.Ordinal))]);
+        Assert.NotEqual(Demo.HashOf(library), Demo.HashOf(longer));
+    }
+
+    [Fact]
+    public void Of_two_wrenches_that_reach_it_nobody_is_meant()
+    {
+        var library = Demo.Changed([WithoutTool, ("tools/crane-truck.yaml", t => t.Replace("wrenches:\n", "wrenches:\n  TW-750: {kind: torque wrench, range: 150 to 750 N·m, scale: 10 N·m, length: 1.2 m}\n", StringComparison.Ordinal))]);
+        Assert.Null(Assert.Single(Demo.PlanOf(library).Steps.Last().Asks.OfType<PassAsk>()).Wrench);
+    }
+
     [Fact]
     public void The_clearance_is_accepted_as_the_stack_says()
     {

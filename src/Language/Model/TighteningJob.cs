@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Witnessmark.Language.Quantities;
 using Witnessmark.Language.Text;
 
 namespace Witnessmark.Language.Model;
@@ -14,6 +15,23 @@ public static class TighteningJobs
 
     /// <summary>Every tightening whose group is known, in order.</summary>
     public static ImmutableArray<TighteningJob> Tightenings(this Scope scope) => InScope.Of(scope);
+
+    /// <summary>
+    /// The one torque wrench of the tool lists that reaches a group's torque within the house's share of its scale: a step that names no tool means it.
+    /// Null when none does, or several do; then somebody has to choose.
+    /// </summary>
+    public static Wrench? OnlyWrenchFor(this Scope scope, FastenerGroup group)
+    {
+        if (group.Torque?.Value.Target is not { Unit.Kind: "torque" } torque)
+            return null;
+        var share = scope.Library.Workshop.Limits.WrenchShare;
+        var reaching = scope.ToolLists.SelectMany(t => t.Wrenches).Where(w => w.IsTorqueWrench && Reaches(w, torque, share)).Take(2).ToList();
+        return reaching is [var only] ? only : null;
+    }
+
+    private static bool Reaches(Wrench wrench, Quantity torque, (decimal Low, decimal High) share) =>
+        wrench.Range?.Value is { Low: not null, High: { Value: var most } } range && most.Unit.Kind == "torque" && range.Contains(torque)
+        && torque.CompareTo(most with { Number = most.Number * share.Low }) >= 0 && torque.CompareTo(most with { Number = most.Number * share.High }) <= 0;
 
     private static IEnumerable<TighteningJob> Find(Scope scope)
     {
@@ -36,7 +54,8 @@ public static class TighteningJobs
             {
                 var wrench = wrenches.FirstOrDefault(w => !w.Wrench!.IsAdapter);
                 var adapter = wrenches.FirstOrDefault(w => w.Wrench!.IsAdapter);
-                yield return new TighteningJob(place, group, wrench.Wrench, adapter.Wrench, wrench.Wrench is null ? amount.Thing.At : wrench.At, amount.AtPlace?.Value);
+                var chosen = wrench.Wrench ?? (tool is null ? scope.OnlyWrenchFor(group) : null);
+                yield return new TighteningJob(place, group, chosen, adapter.Wrench, wrench.Wrench is null ? amount.Thing.At : wrench.At, amount.AtPlace?.Value);
             }
     }
 

@@ -36,6 +36,7 @@ internal static class DerivedCanon
         StackAsk a => Canon.Words(a.Cells.Select(c => $"{c.Label} {(c.Outer ? "outer" : "inner")} {c.FacedTo}")),
         SettingAsk a => Both(a.Dial),
         PassAsk a => Canon.Map(
+            ("wrench", a is { WrenchInferred: true, Wrench: { } wrench } ? NodeCanon.Of(wrench.Node) : null),
             ("sequence", Canon.Words(a.Sequence.Select(n => n.ToString(CultureInfo.InvariantCulture)))),
             ("passes", Canon.List(a.Settings.Select(Of)))),
         _ => null,

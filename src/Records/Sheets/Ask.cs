@@ -52,7 +52,11 @@ public sealed record PassAsk(
     Wrench? Wrench,
     Wrench? Adapter,
     ImmutableArray<PassSetting> Settings,
-    ImmutableArray<int> Sequence) : Ask(Key);
+    ImmutableArray<int> Sequence) : Ask(Key)
+{
+    /// <summary>Whether no step names the wrench: it is the only one on the tool list that reaches the torque.</summary>
+    public bool WrenchInferred { get; init; }
+}
 
 /// <param name="Dial">What the scale shows.</param>
 /// <param name="AtBolt">What the bolt gets: differs from <paramref name="Dial"/> only behind an adapter.</param>

@@ -14,8 +14,11 @@ internal sealed class FactSheetWords(Scope root, Scope own, Func<string, string?
     /// <summary>What the step that is read stops for.</summary>
     private ImmutableHashSet<string> _stops = [];
 
+    private bool _namesTool;
+
     public void Of(ImmutableArray<Fact> facts)
     {
+        _namesTool = facts.Find(FactWord.Tool) is not null;
         _stops = [.. facts.Where(f => f.Word == FactWord.StopIf).SelectMany(f => f.Conditions).SelectMany(c => c.All).OfType<StateClause>().Select(s => Filled(s.Thing.Value))];
         foreach (var fact in facts)
             Of(fact);
@@ -52,7 +55,7 @@ internal sealed class FactSheetWords(Scope root, Scope own, Func<string, string?
         if (word == FactWord.Fit)
             _items.Stack(name);
         else if (word == FactWord.Tighten)
-            _items.Fasteners(name);
+            Tightened(name);
         else if (word is FactWord.Place or FactWord.Recover)
             _items.Device(name);
         else if (word == FactWord.Count)
@@ -60,6 +63,14 @@ internal sealed class FactSheetWords(Scope root, Scope own, Func<string, string?
         // what comes off is bagged and tagged
         else if (word is FactWord.Remove or FactWord.Loosen)
             _items.Bagged(name);
+    }
+
+    private void Tightened(string name)
+    {
+        _items.Fasteners(name);
+        // a step that names no tool means the one wrench that reaches
+        if (!_namesTool && root.Fasteners(name) is { } group && root.OnlyWrenchFor(group) is { } wrench)
+            words.Name(wrench.Id);
     }
 
     private void Named(FactWord word, string name, Location at)

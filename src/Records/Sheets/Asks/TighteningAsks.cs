@@ -17,9 +17,15 @@ internal static class TighteningAsks
         var wrench = tools.FirstOrDefault(t => !t.IsAdapter);
         var adapter = tools.FirstOrDefault(t => t.IsAdapter);
         var groups = amounts.All.Select(a => names.Fasteners(a.Thing.Value)).OfType<FastenerGroup>().ToList();
-        return groups.Select(g => new PassAsk(
-            groups.Count == 1 ? EntryKeys.Passes : g.Id.Value, g, wrench, adapter, Settings(g, wrench, adapter, names), Sequence(g)));
+        return groups.Select(g => Pass(groups.Count == 1 ? EntryKeys.Passes : g.Id.Value, g, wrench ?? Inferred(g, place, names), adapter, names) with { WrenchInferred = wrench is null });
     }
+
+    /// <summary>Of a step that names no tool: the one wrench that reaches the torque.</summary>
+    public static Wrench? Inferred(FastenerGroup group, StepInPlace place, StepNames names) =>
+        place.Step.Find(FactWord.Tool) is null ? names.Root.OnlyWrenchFor(group) : null;
+
+    private static PassAsk Pass(string key, FastenerGroup group, Wrench? wrench, Wrench? adapter, StepNames names) =>
+        new(key, group, wrench, adapter, Settings(group, wrench, adapter, names), Sequence(group));
 
     public static IEnumerable<Ask> Setting(WrenchSetting setting, StepNames names)
     {

@@ -7,7 +7,7 @@ internal static class ToolAsks
 {
     public static IEnumerable<Ask> Of(StepInPlace place, StepNames names)
     {
-        var named = place.Step.Value<NameList>(FactWord.Tool)?.Names.Select(n => names.Filled(n.Value)).ToList() ?? Gauges(place, names);
+        var named = place.Step.Value<NameList>(FactWord.Tool)?.Names.Select(n => names.Filled(n.Value)).ToList() ?? [.. Gauges(place, names).Concat(Wrenches(place, names)).Distinct(StringComparer.Ordinal)];
         if (named.Count > 0)
             yield return new ToolAsk(EntryKeys.Tool, [.. named]);
     }
@@ -18,6 +18,10 @@ internal static class ToolAsks
         var tested = Named(place, FactWord.Test).SelectMany(t => names.Test(t)?.Readings ?? []).Select(r => r.Value);
         return [.. Named(place, FactWord.Measure).Concat(tested).Select(r => names.Reading(r)?.Gauge?.Value).OfType<string>().Distinct(StringComparer.Ordinal)];
     }
+
+    private static IEnumerable<string> Wrenches(StepInPlace place, StepNames names) =>
+        (place.Step.Value<Amounts>(FactWord.Tighten)?.All ?? []).Select(a => names.Fasteners(a.Thing.Value)).OfType<FastenerGroup>()
+            .Select(g => TighteningAsks.Inferred(g, place, names)?.Id.Value).OfType<string>();
 
     private static IEnumerable<string> Named(StepInPlace place, FactWord word) => place.Step.Value<NameList>(word)?.Names.Select(n => n.Value) ?? [];
 }
