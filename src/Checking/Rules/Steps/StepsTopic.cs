@@ -8,8 +8,10 @@ internal static class StepsTopic
     public static readonly ImmutableArray<Rule> Rules =
     [
         Rule.Of<InputNotTaken>(),
+        Rule.Of<OddsDisagree>(),
         Rule.Of<ReadingWithoutConsequence>(),
         Rule.Of<ResultNotTaken>(),
+        Rule.Of<SearchOrderDearer>(),
         Rule.Of<SectionTooLong>(),
         Rule.Of<StepNameForbids>(),
         Rule.Of<StepNameNoOrder>(),
