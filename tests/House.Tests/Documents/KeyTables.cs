@@ -40,7 +40,7 @@ internal sealed class KeyTables
     }
 
     private static IEnumerable<string> Table(IEnumerable<(string Key, Row Row)> rows) =>
-        MarkdownTable.Of(["key", "says", "holds", "example"], rows.Select(r => new[] { r.Row.Needed ? $"**{r.Key}**" : r.Key, r.Row.Meaning, FormWords.Of(r.Row.Holds), Typed(Example(r.Row)) }));
+        MarkdownTable.Of(["key", "says", "holds", "example"], rows.Select(r => new[] { r.Key, r.Row.Needed ? $"{r.Row.Meaning}. **Must be there**" : r.Row.Meaning, FormWords.Of(r.Row.Holds), Typed(Example(r.Row)) }));
 
     private IEnumerable<string> Below(Row row) => row.Holds switch
     {

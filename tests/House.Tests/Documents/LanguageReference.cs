@@ -33,7 +33,7 @@ internal static class LanguageReference
         Every fact, key, unit and rule, from the program's own tables. What they are for and how they work together is told in [the language](language.md), words of the
         trade in [the glossary](glossary.md). Nobody writes this page by hand: a test holds it equal to the program.
 
-        A key in **bold** must be there. A quantity is a number with its unit, `235 N·m`; a range is `2.8 to 3.6 mm`, `below 4.60 mm` or `from 10 cycles`. A name is letters, digits and hyphens.
+        A quantity is a number with its unit, `235 N·m`; a range is `2.8 to 3.6 mm`, `below 4.60 mm` or `from 10 cycles`. A name is letters, digits and hyphens.
         """;
 
     public static string Write() => string.Join('\n',
