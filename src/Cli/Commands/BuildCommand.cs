@@ -42,7 +42,7 @@ internal static class BuildCommand
         OutputFolder.Replace(around.FullPath(output), output, files);
         if (report != "json")
             around.Out.WriteLine($"{FindingReport.Sum(findings)} {Extent(all, premises)} read; {files.Length} files in {output}. Open {output.TrimEnd('/', '\\')}/index.html.");
-        return findings.IsEmpty ? ExitCode.Clean : ExitCode.Findings;
+        return !FindingReport.TellLeft(premises, around) && findings.IsEmpty ? ExitCode.Clean : ExitCode.Findings;
     }
 
     private static void Tell(ImmutableArray<Read> all, string report, Premises premises, Surroundings around)

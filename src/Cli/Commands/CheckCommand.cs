@@ -38,7 +38,7 @@ internal static class CheckCommand
                 Tell(one, report, premises, around);
         if (report != "json" && premises.SideBySide)
             around.Out.WriteLine($"{Say.Count(all.Length, "workshop")}: {FindingReport.Sum([.. all.SelectMany(c => c.Shown)])}");
-        return all.All(c => c.Shown.IsEmpty) ? ExitCode.Clean : ExitCode.Findings;
+        return !FindingReport.TellLeft(premises, around) && all.All(c => c.Shown.IsEmpty) ? ExitCode.Clean : ExitCode.Findings;
     }
 
     private static Checked Of(WorkshopFolder folder, string? since, TextWriter? putRight, Premises premises, Surroundings around)

@@ -29,6 +29,16 @@ internal static class FindingReport
     public static bool Concerns(this Finding finding, string? only) =>
         only is null || finding.At.Source.Path == only || finding.Further.Any(p => p.At.Source.Path == only);
 
+    /// <summary>Names files that lie between the workshops, where nobody reads them.</summary>
+    /// <returns>Whether there are any.</returns>
+    public static bool TellLeft(Premises premises, Surroundings around)
+    {
+        var left = premises.Left(around);
+        foreach (var file in left)
+            around.Error.WriteLine(Visible.Text($"{file} lies in no workshop, so it was not read. Move it into {Say.Or(premises.Workshops.Select(Premises.NameOf))}."));
+        return left.Count > 0;
+    }
+
     public static string Sum(ImmutableArray<Finding> findings)
     {
         if (findings.IsEmpty)

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Witnessmark.Compiler;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Wording;
@@ -9,9 +10,12 @@ namespace Witnessmark.Cli.Disk;
 /// </summary>
 /// <param name="Shown">The folder as it is named in messages.</param>
 /// <param name="Workshops">In the order of their names; at least one.</param>
-internal sealed record Premises(string FullPath, string Shown, IReadOnlyList<WorkshopFolder> Workshops)
+internal sealed partial record Premises(string FullPath, string Shown, IReadOnlyList<WorkshopFolder> Workshops)
 {
     private const string Usual = "procedures";
+
+    /// <summary>Characters within which a file of a workshop says what it is.</summary>
+    private const int Enough = 2000;
 
     /// <summary>Whether a path led to the folder around workshops, even if only one stands there.</summary>
     public bool SideBySide => Workshops is not [{ } one] || one.FullPath != FullPath;
@@ -67,6 +71,31 @@ internal sealed record Premises(string FullPath, string Shown, IReadOnlyList<Wor
 
     /// <summary>The name of a workshop's folder, which is also where its pages are put.</summary>
     public static string NameOf(WorkshopFolder workshop) => Path.GetFileName(workshop.FullPath);
+
+    /// <summary>Files between the workshops that begin like one of theirs, as they are named in messages: no workshop reads them, so nobody checks them.</summary>
+    public IReadOnlyList<string> Left(Surroundings around) => SideBySide ? [.. LeftIn(new DirectoryInfo(FullPath), around).Order(StringComparer.Ordinal)] : [];
+
+    private static IEnumerable<string> LeftIn(DirectoryInfo folder, Surroundings around)
+    {
+        var shown = WorkshopFolder.ShownAs(folder.FullName, around);
+        foreach (var file in WorkshopFolder.Readable(shown, () => folder.EnumerateFiles().Where(f => WorkshopFolder.IsRead(f.Name) && f.LinkTarget is null).ToList()))
+            if (Telling().IsMatch(Beginning(file)))
+                yield return WorkshopFolder.ShownAs(file.FullName, around);
+        foreach (var inner in WorkshopFolder.Readable(shown, () => folder.EnumerateDirectories().Where(d => WorkshopFolder.IsRead(d.Name + "/") && d.LinkTarget is null).ToList()))
+            if (!WorkshopFolder.IsOne(inner.FullName))
+                foreach (var left in LeftIn(inner, around))
+                    yield return left;
+    }
+
+    private static string Beginning(FileInfo file) => WorkshopFolder.Readable(file.Name, () =>
+    {
+        using var reader = file.OpenText();
+        var begins = new char[Enough];
+        return new string(begins, 0, reader.ReadBlock(begins));
+    });
+
+    [GeneratedRegex("(?m)^(?:procedure|job|machine|tools|workshop|translates|register): ")]
+    private static partial Regex Telling();
 
     private string Named => Shown.Length == 0 ? "this folder" : Shown;
 
