@@ -57,9 +57,9 @@ internal static partial class FrontMatterReader
         Row.Below("applies-to", Applies, "{serials: from 0200, positions: [CL, CR]}", "machines and places that it is for"),
         Row.Below("crew", CrewShape, "{mechanic: 1, helper: 1}", "how many of which role"),
         Row.YesNo("common-part", "whether others perform it"),
-        Row.Text("basis", "OKR-34 data sheet 7 rev C", "where it comes from"),
+        Row.Text("basis", "OKR-34 data sheet 7 rev C", "where the numbers come from"),
         Row.List("authors", "[MO]", "initials of who wrote it"),
-        Row.List("uses-tools", "[crane-truck]", "tool lists"),
+        Row.List("uses-tools", "[crane-truck]", "the tool lists that it works from"),
         Pins.UsesSection,
         Pins.TakesSection,
         Approvals.Section,
@@ -86,7 +86,7 @@ internal static partial class FrontMatterReader
         [
             Row.Id(JobKey, "centre-left-reline", "its name").Must,
             .. Common,
-            Row.Quantity("shift", "10 h", "how long people work", "time"),
+            Row.Quantity("shift", "10 h", "how long people work at a stretch", "time"),
             Row.Below("site", SiteShape, "{slope: along travel, ground: compacted gravel}", "where the machine stands"),
             Row.Below("counted", CountedShape, "{tools: \"23\", rags: \"12\"}", "what is counted before and after"),
         ])

@@ -20,7 +20,7 @@ internal static class HazardReader
         Row.Word("severity", ["death", "serious", "minor", "property"], "the worst that it does").Must,
         Row.Word("if-ignored", ["will", "could"], "how likely that is where the message is ignored").Must,
         Row.Text("source", "gravity", "where the energy comes from"),
-        Row.Quantity("energy", "312 kg", "how much of it"),
+        Row.Quantity("energy", "312 kg", "how large that energy is: a mass, a pressure, a temperature"),
         Row.Name("zone", "under-hook", "where it reaches"),
         Row.List("controls", "[guide studs, call and answer]", "what keeps it away"),
         Row.List("met-by", "[fit brake-stack]", "work that meets it: a step that does it has the message before it", WorkForm),

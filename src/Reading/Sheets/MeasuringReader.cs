@@ -25,9 +25,9 @@ internal static class MeasuringReader
         Row.Written("points", new CountForm(1, 24) { Before = "up to " }, "3", "how many points are read; `up to 6` where there may be fewer"),
         Row.List("at", "[12, 4, 8]", "what the points are called"),
         Row.Quantity("resolution", "0.01 mm", "the smallest difference that is read"),
-        Row.Range("plausible", "4.50 to 5.50 mm", "what can be read at all"),
+        Row.Range("plausible", "4.50 to 5.50 mm", "what a reading can be at all; outside it was misread"),
         Row.Word("judge", ["each", "least", "most", "mean", "spread", "sum"], "what of the points is judged"),
-        Row.Below("bands", Bands, "{good: 4.92 to 5.08 mm}", "what a reading means"),
+        Row.Below("bands", Bands, "{good: 4.92 to 5.08 mm}", "what readings mean: a range for each verdict"),
         Row.Name("gauge", "micrometer-25", "what it is read with"),
         Row.Text("look-for", "scores that a nail catches", "what is looked for where nothing is measured"),
         Row.List("verdicts", "[sound, scored]", "what can be found then", Row.AName),
@@ -46,7 +46,7 @@ internal static class MeasuringReader
         Row.Quantity("round", "0.01 mm", "to what it is rounded"),
         Row.List("from-stock", "[0.05 mm, 0.10 mm]", "sizes that it is put together from", new SizeForm(Size.Quantity, null, LeastSize.Anything)),
         Row.Text("pieces", "up to 3", "how many pieces that takes"),
-        Row.Text("outside", "ring stays off, call the mechanic", "what to do outside"),
+        Row.Text("outside", "ring stays off, call the mechanic", "what to do outside of what is accepted"),
         Row.Basis);
 
     /// <summary>The <c>readings:</c> of a sheet or of a procedure's front matter.</summary>

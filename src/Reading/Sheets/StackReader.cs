@@ -34,7 +34,7 @@ internal static partial class StackReader
         Row.Name("to", "ring", "what closes it"),
         Row.Lines("order", "[\"8 x steel-plate, friction-disc\", end-plate]", "parts in building order, one line a row", RowForm).Must,
         Row.Range("clearance", "2.8 to 3.6 mm", "play that is left when it is closed", "length"),
-        Row.Quantity("seal-overrun", "8.6 mm", "travel at which the piston leaves its seal", "length"),
+        Row.Quantity("seal-overrun", "8.6 mm", "travel at which the piston leaves its seal bore", "length"),
         Row.Quantity("margin", "0.5 mm", "what of that travel must be left", "length").OrZero,
         Row.Basis);
 

@@ -16,7 +16,7 @@ internal static class TestReader
         Row.Quantity("at-most", "4.4 MPa", "the pressure that is never passed", "pressure"),
         Row.Quantity("settle", "5 min", "waiting before the clock runs", "time").OrZero,
         Row.Quantity("hold", "10 min", "how long it is held", "time"),
-        Row.Quantity("second-look", "10 min", "when somebody looks again", "time"),
+        Row.Quantity("second-look", "10 min", "how long after the test somebody looks again", "time"),
         Row.Range("gauge", "0 to 10 MPa", "range of the gauge"),
         Row.List("readings", "[pedal-pressure]", "what is read"),
         Row.Text("passes", "pedal-pressure = holds", "when it is passed"),

@@ -18,10 +18,10 @@ internal static class ToolSheet
         "a wrench",
         Row.Word("kind", ["torque wrench", "impact wrench", "adapter"], "what it is").Must,
         Row.Range("range", "70 to 340 N·m", "what it can be set to", "torque"),
-        Row.Quantity("scale", "5 N·m", "what one mark of its scale is", "torque"),
-        Row.Quantity("length", "0.75 m", "from drive to the middle of the grip", "length"),
-        Row.Quantity("extension", "120 mm", "by how much an adapter lengthens", "length").OrZero,
-        Row.Quantity("angle", "0 deg", "at which the adapter stands to the wrench", "angle").OrZero,
+        Row.Quantity("scale", "5 N·m", "one division of its scale", "torque"),
+        Row.Quantity("length", "0.75 m", "centre of drive to centre of grip", "length"),
+        Row.Quantity("extension", "120 mm", "of an adapter: centre of drive to centre of jaw", "length").OrZero,
+        Row.Quantity("angle", "0 deg", "of an adapter: 0 in line, 90 across", "angle").OrZero,
         Row.Text("use", "loosening only", "what it is for"),
         Row.Basis);
 
@@ -46,7 +46,7 @@ internal static class ToolSheet
         Row.Below("chart", ChartShape, "{3.0 m: 2200 kg, 4.0 m: 1600 kg}", "radius to capacity"),
         Row.Text("driven-by", "remote", "how a crane is driven"),
         Row.Text("kind", "bottle jack", "what it is"),
-        Row.Quantity("mass", "6 kg", "its own", "mass"),
+        Row.Quantity("mass", "6 kg", "its own mass", "mass"),
         Row.Quantity("rated", "1000 kg", "what it bears", "mass"),
         Row.Count("legs", "2", "legs of a sling"),
         Row.Text("size", "0.6 m square", "how large it is"),
