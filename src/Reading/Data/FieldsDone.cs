@@ -56,6 +56,8 @@ internal sealed partial class Fields
     {
         switch (holds)
         {
+            case One { Form: SpelledForm } or Many { Form: SpelledForm }:
+                throw Misread(key, "nothing, and has a reader of its own");
             case One one:
                 ReadOne(key, one.Form);
                 break;
