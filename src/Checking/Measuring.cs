@@ -8,5 +8,7 @@ public sealed record Measuring(Machine? Machine, Procedure? Procedure)
 {
     public Items<ReadingItem> Readings => Procedure?.Readings ?? Machine!.Readings;
 
+    public Items<TestItem> Tests => Procedure?.Tests ?? Machine!.Tests;
+
     public Items<WorkedValue> Values => Procedure?.Values ?? Machine!.Values;
 }

@@ -2,7 +2,10 @@ using System.Collections.Immutable;
 using Witnessmark.Checking.Rules.Changes;
 using Witnessmark.Checking.Rules.Contract;
 using Witnessmark.Checking.Rules.Counts;
+using Witnessmark.Checking.Rules.Devices;
 using Witnessmark.Checking.Rules.Fasteners;
+using Witnessmark.Checking.Rules.Fluids;
+using Witnessmark.Checking.Rules.Lifting;
 using Witnessmark.Checking.Rules.Messages;
 using Witnessmark.Checking.Rules.People;
 using Witnessmark.Checking.Rules.Readings;
@@ -29,6 +32,9 @@ public static partial class RuleSet
         .. TorqueTopic.Rules,
         .. FastenersTopic.Rules,
         .. ToolsTopic.Rules,
+        .. DevicesTopic.Rules,
+        .. LiftingTopic.Rules,
+        .. FluidsTopic.Rules,
         .. StackTopic.Rules,
         .. ShimsTopic.Rules,
         .. ReadingsTopic.Rules,

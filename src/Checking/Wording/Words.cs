@@ -54,6 +54,21 @@ internal static class Words
         manos dedo pies piel brazo pierna revent incend fuego perd pérdida dobl ciz sobrecal fall inyec atasc agarrot
         """);
 
+    /// <summary>Words that say of a part that it was never fitted before.</summary>
+    public static readonly WordList New = new("new unused fresh", "nuevo nueva nuevos nuevas");
+
+    /// <summary>Together they say that dust or dirt is blown away: what is done, with what, and to what end.</summary>
+    public static readonly WordList Blowing = new("blow blowing", "sople soplar soplando");
+
+    public static readonly WordList Air = new("air", "aire");
+
+    public static readonly WordList AirTools = new("compressed shop gun nozzle lance hose line jet blast", "comprimido pistola boquilla manguera chorro");
+
+    public static readonly WordList Cleaning = new("clean off out away through dust dry dirt grit swarf spin", "limpie limpiar limpio polvo seque secar seco suciedad virutas gire");
+
+    /// <summary>In such a sentence something is kept from being done.</summary>
+    public static readonly WordList Denying = new("nothing nobody without instead neither nor", "nada nadie sin ni");
+
     /// <summary>Words that turn a step into another one and look much the same on oily paper, each with the mark of its set.</summary>
     public static readonly FrozenDictionary<string, string>.AlternateLookup<ReadOnlySpan<char>> OppositesEnglish = Sets(
         "left right", "front rear back", "in out", "on off", "up down", "before after", "first second third last next", "clockwise anticlockwise counterclockwise",

@@ -30,6 +30,7 @@ public sealed record Machine(SourceText Source, Located<string> Id, DataNode Nod
     public Items<WorkedValue> Values { get; init; } = Items<WorkedValue>.None;
     public Items<TestItem> Tests { get; init; } = Items<TestItem>.None;
     public Items<LoadItem> Loads { get; init; } = Items<LoadItem>.None;
+    public MachineMasses Masses { get; init; } = MachineMasses.Unknown;
 }
 
 /// <summary>Serial numbers from … to …, compared as text of equal length or as numbers; leading zeros are kept.</summary>
@@ -105,8 +106,32 @@ public sealed record DeviceKind(Located<string> Id, DataNode Node) : IItem
     public Located<string>? Wording { get; init; }
     public Located<Quantity>? Rated { get; init; }
 
+    /// <summary>What it must hold against, in words with a number: <c>cooling relief 0.35 MPa</c>.</summary>
+    public Located<string>? Against { get; init; }
+
     /// <summary>The state that it changes while it is placed.</summary>
     public DeviceTurn? Turns { get; init; }
+
+    /// <summary><c>steel, yield 235 MPa</c></summary>
+    public Located<string>? Material { get; init; }
+    public Located<Quantity>? Thickness { get; init; }
+
+    /// <summary>Of the opening that a round plate closes.</summary>
+    public Located<Quantity>? Radius { get; init; }
+
+    /// <summary>What it stands on: <c>0.6 m square</c>.</summary>
+    public Located<string>? Pad { get; init; }
+
+    /// <summary>The tool in whose place it is used.</summary>
+    public Located<string>? SubstituteFor { get; init; }
+}
+
+/// <summary>Masses for jack and stand.</summary>
+/// <param name="WheelEndStatic">What stands on one wheel end.</param>
+/// <param name="LoadTransfer">By what it carries more while the other end is jacked; 1 when not written.</param>
+public sealed record MachineMasses(Located<Quantity>? WheelEndStatic, Located<decimal>? LoadTransfer)
+{
+    public static readonly MachineMasses Unknown = new(null, null);
 }
 
 /// <summary><c>cooling-line open to blanked</c>: placing it makes <paramref name="To"/> of <paramref name="From"/>, recovering it makes it again what it was.</summary>
@@ -132,4 +157,7 @@ public sealed record LoadItem(Located<string> Id, DataNode Node) : IItem
     public Located<Quantity>? Angle { get; init; }
     public Located<Quantity>? Radius { get; init; }
     public Located<string>? ByHand { get; init; }
+
+    /// <summary>Somebody says that nobody weighed it: its mass counts more.</summary>
+    public bool IsEstimated => Weighed?.Value == "no";
 }

@@ -29,6 +29,9 @@ public sealed record PartKind(Located<string> Id, DataNode Node) : IItem
 
     public Located<string>? What { get; init; }
 
+    /// <summary>What a seal keeps apart: gear oil and hydraulic oil.</summary>
+    public ImmutableArray<Located<string>> Between { get; init; } = [];
+
     public Located<string>? Basis { get; init; }
 
     /// <summary>Its mark, or its first letters where none is declared.</summary>

@@ -70,12 +70,24 @@ public sealed record HouseLimits
 
     public decimal ContainerFill { get; init; } = 0.80m;
 
+    /// <summary>By what a mass that nobody weighed counts more.</summary>
+    public decimal EstimatedMass { get; init; } = 1.25m;
+
+    /// <summary>Yield of a blanking plate over its stress.</summary>
+    public decimal BlankSafety { get; init; } = 1.5m;
+
+    /// <summary>What kinds of ground bear. Ground is judged on the spot; without a number nothing is held against it.</summary>
+    public ImmutableArray<GroundBearing> Ground { get; init; } = [];
+
     public int StepWords { get; init; } = 25;
 
     public int StepsInSection { get; init; } = 9;
 
     public Quantity Shift { get; init; } = Quantity.Of(10m, "h");
 }
+
+/// <param name="Kind"><c>compacted gravel</c></param>
+public sealed record GroundBearing(Located<string> Kind, Located<Quantity> Bears);
 
 /// <param name="Document">As a basis names it: <c>OKR-34 data sheet 7</c>.</param>
 /// <param name="Revision">The one that holds: <c>C</c>.</param>

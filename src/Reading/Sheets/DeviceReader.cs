@@ -48,7 +48,13 @@ internal static partial class DeviceReader
         Blocks = device.List("blocks"),
         Wording = device.Text("wording"),
         Rated = device.Quantity("rated"),
+        Against = device.Text("against"),
         Turns = device.Text("turns") is { } turns ? Turn(turns, device) : null,
+        Material = device.Text("material"),
+        Thickness = device.Quantity("thickness"),
+        Radius = device.Quantity("radius"),
+        Pad = device.Text("pad"),
+        SubstituteFor = device.Text("substitute-for"),
     };
 
     private static DeviceTurn? Turn(Located<string> text, Fields device)

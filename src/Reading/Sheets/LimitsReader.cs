@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Witnessmark.Language.Model;
 using Witnessmark.Reading.Data;
 using Witnessmark.Reading.Shapes;
@@ -55,10 +56,24 @@ internal static class LimitsReader
             LiftByHand = limits.Quantity("lift-by-hand")?.Value ?? own.LiftByHand,
             CraneUse = limits.Share("crane-use")?.Value ?? own.CraneUse,
             SlingAngle = limits.Quantity("sling-angle")?.Value ?? own.SlingAngle,
+            EstimatedMass = limits.Factor("estimated-mass-factor")?.Value ?? own.EstimatedMass,
+            BlankSafety = limits.Factor("blank-safety")?.Value ?? own.BlankSafety,
+            Ground = Bearings(limits),
             ContainerFill = limits.Share("container-fill")?.Value ?? own.ContainerFill,
             StepWords = limits.Count("step-words")?.Value ?? own.StepWords,
             StepsInSection = limits.Count("steps-in-section")?.Value ?? own.StepsInSection,
             Shift = limits.Quantity("shift")?.Value ?? own.Shift,
         };
+    }
+
+    private static ImmutableArray<GroundBearing> Bearings(Fields limits)
+    {
+        if (limits.Below("ground") is not { } ground)
+            return [];
+        var bearings = ImmutableArray.CreateBuilder<GroundBearing>();
+        foreach (var entry in ground.Map.Entries)
+            if (ground.Quantity(entry.Key.Value) is { } bears)
+                bearings.Add(new GroundBearing(entry.Key, bears));
+        return bearings.ToImmutable();
     }
 }

@@ -46,6 +46,10 @@ internal static class LoadsAndSpaces
 
     public static Items<FluidSpace> ReadSpaces(Fields sheet) => new(sheet.Each(Spaces.Key, Space));
 
+    public static MachineMasses ReadMasses(Fields sheet) => sheet.Below(Masses.Key) is { } masses
+        ? new MachineMasses(masses.Quantity("wheel-end-static"), masses.Factor("load-transfer"))
+        : MachineMasses.Unknown;
+
     private static LoadItem Load(Located<string> id, Fields load) => new(id, load.Map)
     {
         Mass = load.Quantity("mass"),

@@ -61,6 +61,7 @@ internal static class MachineSheet
             Stacks = StackReader.Stacks(sheet),
             Spaces = LoadsAndSpaces.ReadSpaces(sheet),
             Loads = LoadsAndSpaces.ReadLoads(sheet),
+            Masses = LoadsAndSpaces.ReadMasses(sheet),
         }, sheet);
         sheet.Done();
         return machine;

@@ -37,6 +37,7 @@ internal static class PartReader
         Reuse = part.Text("reuse"),
         Replace = part.Text("replace"),
         What = part.Text("what"),
+        Between = part.List("between"),
         Basis = part.Text("basis"),
     };
 }

@@ -14,6 +14,14 @@ public class LegLoadTests
     public void Two_legs_carry_what_the_published_table_says(string row, string angle) =>
         Assert.Equal((double)Published.Output(row).Number, (double)Leg("1000 lb", 2, angle).Mass.Value.Number, 0.5);
 
+    /// <summary>Statics, reckoned by hand for the demo's hub of 312 kg: mass / (2 × sine of the angle).</summary>
+    [Theory]
+    [InlineData("60 deg", 180)]
+    [InlineData("45 deg", 221)]
+    [InlineData("30 deg", 312)]
+    public void The_hub_hangs_in_two_legs(string angle, double kilograms) =>
+        Assert.Equal(kilograms, (double)Leg("312 kg", 2, angle).Mass.Value.Number, 0.5);
+
     /// <summary>Geometry: at 30° to the horizontal sin is one half, so that each of two legs carries as much as the whole load.</summary>
     [Fact]
     public void At_thirty_degrees_each_leg_carries_the_whole_load() =>

@@ -12,5 +12,6 @@ internal static class ContractTopic
         Rule.Of<LoadLeftHanging>(),
         Rule.Of<PromiseWithoutWork>(),
         Rule.OfSheet<SafeStopUnsaid>(),
+        Rule.Of<DebtNotOwed>(),
     ];
 }

@@ -12,5 +12,7 @@ internal static class CountsTopic
         Rule.Of<CountDisagrees>(),
         Rule.Of<FastenersLeftOut>(),
         Rule.Of<GroupLeftLoose>(),
+        Rule.Of<SetBroken>(),
+        Rule.Of<SingleUseNotNew>(),
     ];
 }

@@ -19,5 +19,6 @@ internal static class MessagesTopic
         Rule.Of<SignalWordWrong>(),
         Rule.Of<WeakerMessageFirst>(),
         Rule.Of<WorkInMessage>(),
+        Rule.Of<SubstituteWithoutMessage>(),
     ];
 }

@@ -19,5 +19,6 @@ internal static class ReadingsTopic
         Rule.OfMeasuring<PointNamesDisagree>(),
         Rule.OfMeasuring<ReadingKindsDiffer>(),
         Rule.OfMeasuring<ResolutionTooCoarse>(),
+        Rule.OfMeasuring<TestLoadUnsaid>(),
     ];
 }

@@ -22,5 +22,9 @@ internal static class StepsTopic
         Rule.Of<StepTooLong>(),
         Rule.Of<ToolListMissing>(),
         Rule.Of<TorqueInProse>(),
+        Rule.Of<BlownWithAir>(),
+        Rule.Of<DecisionOpen>(),
+        Rule.Of<DecisionTwice>(),
+        Rule.Of<SealsTogether>(),
     ];
 }
