@@ -32,7 +32,7 @@ internal static partial class HappeningReader
     public static readonly SpelledForm Form = new("happenings", () => AtCommas(OnePattern));
 
     public static readonly SpelledForm StepsForm = new(
-        "steps that are meant",
+        "kind of step",
         () => Spelling.Unnamed($"^(?:step +where +{ThingBecomes}|{ThatChanges}|step +that +{AnyVerb}(?: +or +{AnyVerb})*)$"));
 
     public static readonly SpelledForm HadForm = new(
