@@ -82,6 +82,50 @@ public sealed class FlowRecords
         Assert.Equal("Cap stamps is wrong, and the work went on.", Reasons(With("5", "cap-stamps/CL: right; cap-stamps/RL: wrong")));
 
     [Fact]
+    public void What_is_done_in_a_performed_part_ends_that_part_alone()
+    {
+        var search = "    - perform: WB-94\n";
+        var files = Repo.Files(Repo.Path("tests", "Rendering.Tests", "Cases", "pedal")).Append(RawFile.Of("wb-95.md", Encoding.UTF8.GetBytes(Job(search)))).ToList();
+        var library = WorkshopReader.Read(files, new FindingList());
+        var plan = SheetPlanner.Plan(library.ScopeOf(library.Procedure("WB-95")!), null);
+        Assert.Equal(["1.6 ends all", "1.14 ends the part"], plan.Steps.SelectMany(s => s.Asks.OfType<ChoiceAsk>().Where(a => a.Ends).Select(a => $"{s.Code.Plain} {(a.EndsPart ? "ends the part" : "ends all")}")));
+        Assert.Equal("2", Behind(library, plan, "1.14", "fault-named"));
+        Assert.Equal("", Behind(library, plan, "1.6", "no-fault"));
+    }
+
+    /// <summary>Steps that are still asked behind an ending that was struck.</summary>
+    private static string Behind(Library library, SheetPlan plan, string step, string ending)
+    {
+        var (entries, findings) = (SheetEntries.Of(plan), new FindingList());
+        var at = entries.Single(e => e.Step.Code.Plain == step);
+        var signOff = SignOffReader.Read(RawFile.Of("records/x.yaml", Encoding.UTF8.GetBytes($"record: x\nprocedure: WB-95\nentries:\n  - step: {at.Step.Code}\n    end: {ending}\n")), findings)!;
+        var required = Held.Of(signOff, library, []).Required.ToList();
+        return string.Join(' ', entries.SkipWhile(e => e.Step.Code != at.Step.Code).Skip(1).Where(e => required.Any(r => r.Step.Code == e.Step.Code)).Select(e => e.Step.Code.Plain));
+    }
+
+    private static string Job(string perform) => $"""
+        ---
+        job: WB-95
+        title: Find it and tell
+        version: 1.0.0
+        status: draft
+        machine: okr-34
+        uses:
+          WB-94: 1.0.0
+        crew: {"{mechanic: 1, operator: 1}"}
+        ---
+
+        # Find it and tell
+
+        - by: mechanic
+
+        1. **Find it.**
+        {perform}
+        2. **Tell the supervisor.**
+            - hold: told at ___
+        """;
+
+    [Fact]
     public void The_turns_are_in_the_hash() => Assert.NotEqual(Hash.Hex, HashWith("wheel-end: [CL, CR, RL]", "wheel-end: [CL, CR, RL, RR]"));
 
     private static string HashWith(string from, string to)

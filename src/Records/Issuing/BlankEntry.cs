@@ -47,6 +47,7 @@ internal static class BlankEntry
         StackAsk a => $"{Say.Number(a.Cells.Length)} in order",
         PassAsk a => $"of {Say.Number(a.Settings.Length)}",
         SettingAsk a => $"dialled, printed is {a.Dial}",
+        ChoiceAsk { EndsPart: true } a => $"{a.Outcomes[0]}, when what is performed here ended with it",
         ChoiceAsk { Ends: true } a => $"{a.Outcomes[0]}, when the work ended here; nothing behind it is asked then",
         ChoiceAsk a => string.Join(" or ", a.Outcomes),
         HoldAsk { Blanks: 0 } a => $"passed: {a.Words[0].Trim()}",

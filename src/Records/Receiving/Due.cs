@@ -9,19 +9,11 @@ internal static class Due
     /// <returns>Null when the sign-off does not tell.</returns>
     public static bool? Is(Held held, SheetEntry asked)
     {
-        if (IsBehindTheEnd(held, asked))
+        if (Endings.IsPast(held, asked))
             return false;
         var guards = asked.Step.Under.Concat(asked.Step.Guard is { } own ? [own] : []).Select(g => g.Holds(c => Is(held, c))).ToList();
         return guards.Contains(false) ? false : guards.Contains(null) ? null : true;
     }
-
-    /// <summary>Where the work ended: the first step whose ending was struck. Null when it went through.</summary>
-    public static HeldEntry? Ending(Held held) => held.Entries
-        .Where(e => !e.NotDone && e.Asked.Find(EntryKeys.End) is not null && !Typed.IsEmpty(e.Entry.Find(EntryKeys.End)))
-        .MinBy(e => held.Asked.IndexOf(e.Asked));
-
-    private static bool IsBehindTheEnd(Held held, SheetEntry asked) =>
-        Ending(held) is { } end && held.Asked.IndexOf(asked) is var at && at > held.Asked.IndexOf(end.Asked) && asked.Step.Code.Number > end.Asked.Step.Code.Number;
 
     private static bool? Is(Held held, Clause clause) =>
         clause is StateClause state && Chosen(held, state.Thing.Value) is { } word ? state.HoldsAt(word) : null;

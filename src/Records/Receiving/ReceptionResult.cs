@@ -62,7 +62,7 @@ public static class Reception
         var found = findings.InReadingOrder();
         return new ReceptionResult(ReceptionResult.StateOf(found), found, held.Required.Count(), held.Required.Count(a => EntryValueMissing.IsGiven(held, a)))
         {
-            Ended = Due.Ending(held) is { } end ? new WorkEnded(end.Asked.Step.Code.Plain, end.Asked.Step.Step.Value<EndingValue>(FactWord.End)!) : null,
+            Ended = Endings.OfAll(held) is { } end ? new WorkEnded(end.Asked.Step.Code.Plain, end.Asked.Step.Step.Value<EndingValue>(FactWord.End)!) : null,
             Older = held.SignOff.Hash is { } typed && held.Hash?.IsBegunBy(typed.Value) == true ? held.Older : null,
         };
     }

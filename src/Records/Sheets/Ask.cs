@@ -71,6 +71,9 @@ public sealed record ChoiceAsk(string Key, ImmutableArray<string> Outcomes) : As
     /// <summary>Whether it is the end of the work that is struck, not an outcome.</summary>
     public bool Ends => Key == EntryKeys.End;
 
+    /// <summary>Whether it ends no more than the performed part: whoever performs it goes on.</summary>
+    public bool EndsPart { get; init; }
+
     /// <summary>Outcomes for which the step stops.</summary>
     public ImmutableArray<string> Stops { get; init; } = [];
 }

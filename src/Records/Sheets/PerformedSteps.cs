@@ -41,13 +41,17 @@ internal static class PerformedSteps
                     continue;
                 var guard = holds is true ? null : Guards.Of(step);
                 var turns = LoopTurns.Of(step, there) ?? around.Turns;
-                var sheet = new SheetStep(new StepCode(number, inner), step, there.Shown, AskList.Of(step, there, turns), []) { Guard = guard, Under = around.Guards, Turns = turns, Within = performing };
+                var sheet = new SheetStep(new StepCode(number, inner), step, there.Shown, [.. AskList.Of(step, there, turns).Select(a => Ended(a, step))], []) { Guard = guard, Under = around.Guards, Turns = turns, Within = performing };
                 steps.Add(new PlannedStep(sheet, there, []));
                 if (!around.Procedures.Contains(callee.Id.Value))
                     Perform(step, there, around.Into(callee, guard, turns), number, ref inner, steps);
             }
         }
     }
+
+    /// <summary>What is done ends here, and the work goes on behind it; any other ending ends whoever performs it too.</summary>
+    private static Ask Ended(Ask ask, StepInPlace step) =>
+        ask is ChoiceAsk { Ends: true } end && step.Step.Value<EndingValue>(FactWord.End)?.Kind == EndingKind.Done ? end with { EndsPart = true } : ask;
 
     private static IEnumerable<StepInPlace> Walk(Procedure callee, PerformValue perform) =>
         perform.Part is { } name

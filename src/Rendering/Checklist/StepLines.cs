@@ -46,7 +46,7 @@ internal static class StepLines
         foreach (var outcome in step.Step.All(FactWord.Outcome).Select(f => f.Value).OfType<OutcomeValue>())
             yield return Line(context.Tongue.Name(outcome.Name.Value), When(outcome, step, context));
         if (step.Step.Value<EndingValue>(FactWord.End) is { } end)
-            yield return Line(words.EndsHere, $"{context.Tongue.Name(end.Name.Value)} · {words.Ending(end.Kind)}");
+            yield return Ending(end, step, context);
         if (step.Step.Value<AgainFrom>(FactWord.AgainFrom) is { } again)
             yield return Line(words.Again, string.Create(CultureInfo.InvariantCulture, $"{Number(again, step, context)}{context.Tongue.Name(again.Step.Value)}, {words.AtMost} {again.AtMost} {words.Times} {context.Tongue.Name(again.Then.Name.Value)} · {words.Ending(again.Then.Kind)}"));
         if (step.Step.Value<HandOverValue>(FactWord.HandOver) is { } over)
@@ -72,6 +72,15 @@ internal static class StepLines
     private static bool SaidOutside(ConditionValue stop, SheetStep step) =>
         stop.Otherwise is null && stop.Condition.All is [StateClause { Thing.Value: var thing }]
         && step.Asks.Any(a => a.Key == step.Fills.In(thing) && a is ReadingAsk { Accept: not null } or WorkedAsk { Accept: not null });
+
+    // what is done ends a performed part and no more
+    private static ScriptObject Ending(EndingValue end, SheetStep step, SheetContext context)
+    {
+        var (words, name) = (context.Words, context.Tongue.Name(end.Name.Value));
+        return step.Asks.OfType<ChoiceAsk>().Any(a => a.EndsPart)
+            ? Line(words.PartEnds, string.Create(CultureInfo.InvariantCulture, $"{name} · {words.GoOnWith} {step.Code.Number + 1}"))
+            : Line(words.EndsHere, $"{name} · {words.Ending(end.Kind)}");
+    }
 
     // the number that stands on this sheet: a jump is found by it
     private static string Number(AgainFrom again, SheetStep step, SheetContext context) =>

@@ -14,7 +14,8 @@ internal static class StepRow
     {
         var boxes = SmallBoxes(step, context).ToList();
         var blocks = Blocks(step, context).ToList();
-        if (boxes.Count + blocks.Count == 0 && step.Performed.IsEmpty)
+        var leads = step.Step.Find(FactWord.Perform) is not null;
+        if (boxes.Count + blocks.Count == 0 && !leads)
             boxes.AddRange(step.Turns is { } turns ? turns.Names.Select(Box.Strike) : [Box.Strike(context.Words.Done)]);
         if (step.Guard is not null && !SaidAtHeading(step))
             boxes.Add(Box.Strike(context.Words.NotSo));
@@ -33,7 +34,7 @@ internal static class StepRow
             ["boxes"] = new ScriptArray(boxes),
             ["blocks"] = new ScriptArray(blocks),
             ["ends"] = new ScriptArray(Ends(step, context)),
-            ["leads"] = !step.Performed.IsEmpty,
+            ["leads"] = leads,
         }.Showing("sheet-step.html");
     }
 

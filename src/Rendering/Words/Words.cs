@@ -87,6 +87,8 @@ public sealed partial record Words
     public string PassesWhen => Say("passes when", "pasa si");
     public string LookAgain => Say("look again after", "mirar otra vez a los");
     public string Otherwise => Say("otherwise", "en otro caso");
+    public string PartEnds => Say("This part ends", "Termina esta parte");
+    public string GoOnWith => Say("go on with step", "siga en el paso");
     public string EndsHere => Say("Ends here", "Termina aquí");
     public string LookFor => Say("Look for", "Busque");
     public string Again => Say("Again from", "Repita desde");

@@ -13,6 +13,7 @@ internal static class SmallAsks
         CountAsk count => [Count(count, context)],
         ToolAsk tool => [Box.Write(Box.Tool, context.Words.Tool, under: string.Join(" / ", tool.Tools.Select(context.Tongue.Name)))],
         LookAsk look => look.Reading.Verdicts.Select(v => Box.Strike(context.Tongue.Value(v.Value, look.Key))),
+        ChoiceAsk { EndsPart: true } => [Box.Strike(context.Words.PartEnds.ToUpperInvariant())],
         ChoiceAsk { Ends: true } => [Box.Strike(context.Words.EndsHere.ToUpperInvariant())],
         ChoiceAsk choice => choice.Outcomes.Select(o => Box.Strike(context.Words.TestResult(o) ?? context.Tongue.Name(o))),
         _ => [],
