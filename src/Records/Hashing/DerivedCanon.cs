@@ -49,10 +49,10 @@ internal static class DerivedCanon
         ("dial", Both(setting.Dial)),
         ("at-bolt", Both(setting.AtBolt)));
 
-    /// <summary>Printed with their second unit where no limit is.</summary>
+    /// <summary>Printed with their second unit where no limit is; the order of keys says nothing.</summary>
     private static Canon? Bands(ReadingAsk ask) => ask.Accept is not null || ask.Reading.Bands.IsEmpty
         ? null
-        : Canon.List(ask.Reading.Bands.Select(b => Canon.Map(("name", Canon.Text(b.Name.Value)), ("in", Range(b.Range.Value, ask.Reading.JudgesDifference)))));
+        : Canon.List(ask.Reading.Bands.OrderBy(b => b.Name.Value, StringComparer.Ordinal).Select(b => Canon.Map(("name", Canon.Text(b.Name.Value)), ("in", Range(b.Range.Value, ask.Reading.JudgesDifference)))));
 
     private static Canon? Range(QuantityRange? range, bool difference = false) => range is { } r
         ? Canon.Map(("range", QuantityCanon.Of(r)), ("beside", DualUnits.Beside(r, difference) is { } b ? QuantityCanon.Of(b) : null))
