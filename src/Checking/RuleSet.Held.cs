@@ -9,6 +9,9 @@ public static partial class RuleSet
     /// <summary>Holds every rule against every sheet and procedure.</summary>
     public static void Check(Library library, FindingList findings)
     {
+        // what is missing in the file that could not be read has one cause, and that is told
+        if (library.LacksAFile)
+            return;
         findings.Each(library.Machines, (machine, own) =>
         {
             foreach (var rule in All)
@@ -33,6 +36,8 @@ public static partial class RuleSet
     /// <summary>Holds the rules on changes against every procedure that is in both states and differs, and against what they share.</summary>
     public static void CheckChanges(Library old, Library made, WorkshopComparison comparison, FindingList findings)
     {
+        if (old.LacksAFile || made.LacksAFile)
+            return;
         foreach (var compared in comparison.Procedures)
             if (old.Procedure(compared.Id) is { } before && made.Procedure(compared.Id) is { } after)
                 foreach (var rule in All)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.RegularExpressions;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
 using Witnessmark.Language.Text;
@@ -9,7 +10,7 @@ using Witnessmark.Reading.Translations;
 namespace Witnessmark.Reading;
 
 /// <summary>All files of a workshop to one library. A file is what its first key says, wherever it lies.</summary>
-public static class WorkshopReader
+public static partial class WorkshopReader
 {
     /// <summary>Sign-offs: living facts, not part of the library.</summary>
     private const string RecordsFolder = "records/";
@@ -35,8 +36,19 @@ public static class WorkshopReader
             return null;
         if (source.Path.EndsWith(".md", StringComparison.OrdinalIgnoreCase))
             return Steps.ProcedureReader.File(source, findings);
-        return YamlTree.Read(source, new TextSpan(0, source.Content.Length), findings) is { Entries.Length: > 0 } map ? Sheet(source, map, findings) : null;
+        return YamlTree.Read(source, new TextSpan(0, source.Content.Length), findings) switch
+        {
+            null => Declares().IsMatch(source.Content) ? new Unread(source.Path) : null,
+            { Entries.Length: > 0 } map => Sheet(source, map, findings),
+            _ => null,
+        };
     }
+
+    /// <summary>A file that others stand on and whose text is broken; what it says of itself still shows what it is.</summary>
+    private sealed record Unread(string Path);
+
+    [GeneratedRegex($"^({WorkshopSheet.Key}|{MachineSheet.Key}|{ToolSheet.Key}):", RegexOptions.Multiline)]
+    private static partial Regex Declares();
 
     private static object? Sheet(SourceText source, DataMap map, FindingList findings)
     {
@@ -64,7 +76,8 @@ public static class WorkshopReader
     {
         // the file at the top before one in a folder of it, whatever their names
         var workshops = items.OfType<Workshop>().OrderBy(w => w.Source.Path.Count(c => c == '/')).ToList();
-        if (workshops.Count == 0)
+        var lacksAFile = items.OfType<Unread>().Any();
+        if (workshops.Count == 0 && !lacksAFile)
             findings.Add(FileFindings.NoWorkshop());
         foreach (var second in workshops.Skip(1))
             findings.Add(FileFindings.SecondWorkshop(second, workshops[0]));
@@ -74,6 +87,7 @@ public static class WorkshopReader
             Unique<ToolList>(items, findings),
             Unique<Procedure>(items, findings))
         {
+            LacksAFile = lacksAFile,
             Translations = Translations(items, findings),
             Register = items.OfType<Register>().ToList() is { Count: > 0 } registers ? RegisterSheet.Join(registers) : Register.Empty,
         };

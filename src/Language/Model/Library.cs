@@ -14,6 +14,9 @@ public sealed record Library(
     /// <summary>Released versions and issued copies; empty where nobody has released anything.</summary>
     public Register Register { get; init; } = Register.Empty;
 
+    /// <summary>A file that declares what others use could not be read at all: what is missing in them has that one cause.</summary>
+    public bool LacksAFile { get; init; }
+
     /// <summary>How its names and texts read on a sheet.</summary>
     public Tongue Tongue { get; init; } = Tongue.AsWritten;
 

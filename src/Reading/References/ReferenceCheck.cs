@@ -11,6 +11,9 @@ public static class ReferenceCheck
 {
     public static void Check(Library library, FindingList findings)
     {
+        // a slip of the pen in a data sheet is one finding, not one for every name that it declares
+        if (library.LacksAFile)
+            return;
         var shelf = new NameShelf(library, findings.Each(library.Procedures, (procedure, _) => NameShelf.Decisions(procedure)));
         findings.Each(library.Machines, (machine, own) => SheetCheck.Check(machine, shelf, own));
         findings.Each(library.Procedures, (procedure, own) => ProcedureCheck.Check(library.ScopeOf(procedure), shelf, own));
