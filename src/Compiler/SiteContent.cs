@@ -20,7 +20,7 @@ internal static class SiteContent
         [.. HandWritten.Select(name => Written(name))],
         programVersion);
 
-    private static ImmutableArray<string> HandWritten => ["first-sheet", "language", "reference", "glossary", "sign-off", "trial-kit", "changelog"];
+    private static ImmutableArray<string> HandWritten => ["first-sheet", "language", "reference", "glossary", "failure-modes", "sign-off", "trial-kit", "changelog"];
 
     private static RulePageData Rule(RuleInfo rule) =>
         new(rule, Catalog.Summary(rule.Name), PageReader.Read(new SourceText($"{rule.Name}.md", Catalog.Body(rule.Name))));

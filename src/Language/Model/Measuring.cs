@@ -30,6 +30,9 @@ public sealed record ReadingItem(Located<string> Id, DataNode Node) : IItem
 
     public Located<string>? Gauge { get; init; }
 
+    /// <summary>What must be looked at or measured first, so that this reads true: the hub turned, its rollers seated.</summary>
+    public Located<string>? TakenAfter { get; init; }
+
     public Located<string>? LookFor { get; init; }
 
     public ImmutableArray<Located<string>> Verdicts { get; init; } = [];

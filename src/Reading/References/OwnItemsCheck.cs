@@ -11,6 +11,8 @@ internal sealed class OwnItemsCheck(NameCheck names)
         var conditions = new ConditionCheck(names, new PlaceCheck(names, []));
         foreach (var of in readings.Select(r => r.Of).OfType<Located<string>>())
             names.Must(of, NameKind.Part, "of");
+        foreach (var first in readings.Select(r => r.TakenAfter).OfType<Located<string>>())
+            names.Must(first, NameKind.Reading, "taken-after");
         foreach (var reading in tests.SelectMany(t => t.Readings))
             names.Must(reading, NameKind.Reading, "readings");
         foreach (var passes in tests.Select(t => t.PassesWhen).OfType<Condition>())

@@ -19,6 +19,7 @@ internal static class ReadingsTopic
         Rule.OfMeasuring<PointNamesDisagree>(),
         Rule.OfMeasuring<ReadingKindsDiffer>(),
         Rule.OfMeasuring<ResolutionTooCoarse>(),
+        Rule.Of<MeasuredTooEarly>(),
         Rule.OfMeasuring<TestLoadUnsaid>(),
     ];
 }
