@@ -69,6 +69,14 @@ internal sealed class Svg(string id, double width, double height, string title, 
         return this;
     }
 
+    /// <summary>Bold text that reads upward from its place.</summary>
+    public Svg Upright(double x, double y, string text)
+    {
+        _body.Append(CultureInfo.InvariantCulture,
+            $"<text transform=\"translate({N(x + (Floor * HalfCapital))} {N(y)}) rotate(-90)\" font-size=\"{N(Floor)}\" font-weight=\"700\" fill=\"#000\">{Escape.Text(text)}</text>");
+        return this;
+    }
+
     /// <summary>Lines of text below each other, the first centred on <paramref name="y"/>.</summary>
     public Svg Lines(double x, double y, IEnumerable<string> lines, Anchor anchor = Anchor.Start, string fill = "#000")
     {

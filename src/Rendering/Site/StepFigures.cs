@@ -32,7 +32,8 @@ internal sealed class StepFigures
             let decisions = new DecisionDrawing(plan, step, words)
             from drawing in step.Asks.SelectMany(a => Draw(a, step, scope, words).Concat(Known(decisions.Of(a)))).Concat(LiftDrawing.Of(step, scope, words))
             select (outer.Step.Number, drawing);
-        var overview = Known(CrewDrawing.Of(plan, FigureId.Of("crew", which), words), StateDrawing.Of(plan, FigureId.Of("states", which), words));
+        // a whole job drawn step by step would be a wall: its flow shows what it performs as one
+        var overview = scope.Procedure.IsJob ? Known(JobDrawing.Of(plan, FigureId.Of("job", which), words)) : Known(CrewDrawing.Of(plan, FigureId.Of("crew", which), words), StateDrawing.Of(plan, FigureId.Of("states", which), words));
         return new StepFigures(drawn.ToLookup(d => d.Number, d => d.drawing), [.. overview]);
     }
 

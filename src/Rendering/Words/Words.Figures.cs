@@ -37,6 +37,11 @@ public sealed partial record Words
     public string OnTheHook => Say("on the hook", "en el gancho");
     public string ItsState => Say("state", "estado");
 
+    // job
+    public string JobInOrder => Say("The job in order", "El trabajo en orden");
+    public string MayBeLeft => Say("may be left", "se puede dejar");
+    public string MayBeLeftAfter => Say("the machine may be left after it", "después de él se puede dejar la máquina");
+
     // wear
     public string WearOf => Say("Readings over hours:", "Lecturas por horas:");
     public string Limit => Say("limit", "límite");
