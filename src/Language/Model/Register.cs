@@ -20,6 +20,9 @@ public sealed record Register
 
     public ImmutableArray<EndedCopy> Ended { get; init; } = [];
 
+    /// <summary>When the wrenches and gauges that the tool lists name have to be calibrated again: a new date is no new procedure.</summary>
+    public ImmutableArray<CalibratedTool> Calibrated { get; init; } = [];
+
     public ReleasedVersion? Find(string procedure, string version) => Released.FirstOrDefault(r => r.Procedure.Value == procedure && r.Version.Value == version);
 
     /// <summary>The version that holds: the one released last that nobody has withdrawn; null when there is none.</summary>
@@ -82,3 +85,9 @@ public enum CopyEnd
 }
 
 public sealed record EndedCopy(Located<string> Mark, CopyEnd End, Located<string> Date, Located<string> By, Located<string>? Why, Location At);
+
+/// <summary>One wrench or gauge on a truck.</summary>
+/// <param name="Tool">Its name on the tool list: TW-340.</param>
+/// <param name="Number">The number on the tool itself, which tells it from another of its kind.</param>
+/// <param name="Due">The day from which it may not be used: 2032-03-14.</param>
+public sealed record CalibratedTool(Located<string> Tool, Located<string> Number, Located<string> Due, Located<string> By, Location At);

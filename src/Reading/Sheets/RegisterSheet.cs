@@ -60,9 +60,17 @@ internal static class RegisterSheet
         Needs = [new FirstBegun(["spoiled"], ["returned"])],
     };
 
+    private static readonly Shape CalibratedShape = new(
+        "calibrated-tool",
+        "a calibrated tool",
+        Row.Text("tool", "TW-340", "its name on the tool list").Must,
+        Row.Text("number", "W-0312", "the number on the tool itself").Must,
+        Row.Text("due", "2032-03-14", "the day from which it may not be used").Must,
+        By);
+
     /// <summary>Where git has merged two registers, a line can stand in the list beside its own: what it says tells what it is.</summary>
     private static readonly ImmutableArray<Telling> Lines =
-        [new(EndedShape, ["returned"], ["spoiled"]), new(CopyShape, ["copy", "issued"]), new(ReleasedShape, ["approvals"])];
+        [new(EndedShape, ["returned"], ["spoiled"]), new(CopyShape, ["copy", "issued"]), new(ReleasedShape, ["approvals"]), new(CalibratedShape, ["tool"])];
 
     /// <summary>A list that nothing stands in yet has its head already.</summary>
     public static readonly Shape Shape = new(
@@ -72,7 +80,8 @@ internal static class RegisterSheet
         Row.Members("released", new Choice(ReleasedShape, Lines), "{procedure: WB-40, version: 2.1.0, hash: 3F9AC21B77DE, date: \"2031-05-03\", by: RK, approvals: [RK]}", "versions that were released"),
         Row.Members("withdrawn", new Choice(WithdrawnShape, Lines), "{procedure: WB-40, version: 2.0.0, date: \"2031-05-03\", by: RK}", "versions that no longer hold"),
         Row.Members("copies", new Choice(CopyShape, Lines), "{copy: K7M, procedure: WB-40, version: 2.1.0, hash: 3F9AC21B77DE, unit: \"14\", serial: \"0417\", place: CL, issued: \"2031-06-11T06:40:00+02:00\", by: RK}", "copies that were issued"),
-        Row.Members("ended", new Choice(EndedShape, Lines), "{copy: K7M, spoiled: \"2031-06-11\", by: RK, why: oil on it}", "copies that nobody works from any more"))
+        Row.Members("ended", new Choice(EndedShape, Lines), "{copy: K7M, spoiled: \"2031-06-11\", by: RK, why: oil on it}", "copies that nobody works from any more"),
+        Row.Members("calibrated", new Choice(CalibratedShape, Lines), "{tool: TW-340, number: W-0312, due: \"2032-03-14\", by: RK}", "wrenches and gauges, and until when each may be used"))
     {
         BlanksMayStay = true,
     };
@@ -87,6 +96,7 @@ internal static class RegisterSheet
             Withdrawn = [.. lines[WithdrawnShape].Select(Withdrawn).OfType<WithdrawnVersion>()],
             Copies = [.. lines[CopyShape].Select(Copy).OfType<IssuedCopy>()],
             Ended = [.. lines[EndedShape].Select(Ended).OfType<EndedCopy>()],
+            Calibrated = [.. lines[CalibratedShape].Select(Calibrated).OfType<CalibratedTool>()],
         };
         sheet.Done();
         return register;
@@ -98,6 +108,7 @@ internal static class RegisterSheet
         Withdrawn = [.. all.SelectMany(r => r.Withdrawn)],
         Copies = [.. all.SelectMany(r => r.Copies)],
         Ended = [.. all.SelectMany(r => r.Ended)],
+        Calibrated = [.. all.SelectMany(r => r.Calibrated)],
     };
 
     private static ReleasedVersion? Released(Fields line)
@@ -130,4 +141,7 @@ internal static class RegisterSheet
         var (mark, returned, spoiled, by, why) = (line.Text("copy"), line.Text("returned"), line.Text("spoiled"), line.Text("by"), line.Text("why"));
         return mark is { } m && (returned ?? spoiled) is { } date && by is { } b ? new EndedCopy(m, spoiled is null ? CopyEnd.Returned : CopyEnd.Spoiled, date, b, why, line.Map.At) : null;
     }
+
+    private static CalibratedTool? Calibrated(Fields line) =>
+        (line.Text("tool"), line.Text("number"), line.Text("due"), line.Text("by")) is ({ } tool, { } number, { } due, { } by) ? new CalibratedTool(tool, number, due, by, line.Map.At) : null;
 }

@@ -34,17 +34,21 @@ public static class JobFlow
         var names = Names(flow);
         var head = flow.Devices.Select(d => TextWidth.Of(d)).Append(TextWidth.Of(words.MayBeLeft)).Max() + 3;
         var legend = head + flow.Sections.Sum(s => Height(s, names)) + 6;
-        var svg = new Svg(id, Width, legend + 4, words.JobInOrder, string.Join(" ", flow.Sections.SelectMany(s => s.Steps).Select(s => Told(s, flow, words))));
+        var svg = new Svg(id, Width, legend + TextWidth.Leading + 4, words.JobInOrder, string.Join(" ", flow.Sections.SelectMany(s => s.Steps).Select(s => Told(s, flow, words))));
         svg.Text(Clock - 2, head - 3, "h", Anchor.End).Upright(Clock + (Stop / 2), head - 1.5, words.MayBeLeft);
         for (var i = 0; i < flow.Devices.Length; i++)
             svg.Upright(Left(names, i) + (Column / 2), head - 1.5, flow.Devices[i]);
         var (y, minutes) = (head, 0m);
+        var before = flow.Devices.Select(_ => false).ToImmutableArray();
         foreach (var section in flow.Sections)
-            (y, minutes) = One(svg, section, flow, (y, minutes), names);
+        {
+            (y, minutes) = One(svg, section, before, (y, minutes), names);
+            before = section.Steps is [.., var last] ? last.In : before;
+        }
         svg.Line(0.5, y, Width - 0.5, y, 0.5);
         svg.Circle(3, legend - 1, 1.5, "#000", 0).Text(6.5, legend - 1, words.MayBeLeftAfter);
         var second = TextWidth.Of(words.MayBeLeftAfter) + 14;
-        svg.Rect(second, legend - 3, 4, 4, "#000", 0).Text(second + 6, legend - 1, words.MustComeOut);
+        svg.Rect(second, legend - 3, 4, 4, "#000", 0).Text(second + 6, legend - 1, words.MustComeOut).Text(1, legend + TextWidth.Leading + 1, words.HoursOfJob);
         return svg.Write();
     }
 
@@ -63,7 +67,7 @@ public static class JobFlow
 
     private static string Says(FlowStep step) => $"{step.Number} {step.Name}{(step.Performs.Length == 0 ? "" : $" · {step.Performs}")}{(step.Minutes is { } m ? $", {Number(m)}\u00A0min" : "")}";
 
-    private static (double Y, decimal Minutes) One(Svg svg, FlowSection section, Flow flow, (double Y, decimal Minutes) at, double names)
+    private static (double Y, decimal Minutes) One(Svg svg, FlowSection section, ImmutableArray<bool> before, (double Y, decimal Minutes) at, double names)
     {
         var (y, minutes) = at;
         svg.Line(0.5, y, Width - 0.5, y, 0.5);
@@ -71,6 +75,7 @@ public static class JobFlow
         {
             svg.Rect(0.5, y, Width - 1, HeadOf(section), "#ddd");
             svg.Text(Clock + 1, y + (HeadOf(section) / 2), TextWidth.Fit(section.Heading, Width - Clock - 3)).Text(Clock - 2, y + (HeadOf(section) / 2), OClock(minutes), Anchor.End);
+            Bars(svg, before, y, HeadOf(section), names);
             y += HeadOf(section);
         }
         foreach (var step in section.Steps)
@@ -80,13 +85,18 @@ public static class JobFlow
             svg.Lines(Clock + Stop + 1, y + (Spare / 2) + (TextWidth.Leading / 2), Lines(step, names));
             if (step.MayBeLeft)
                 svg.Circle(Clock + (Stop / 2), y + (height / 2), 1.5, "#000", 0);
-            for (var i = 0; i < flow.Devices.Length; i++)
-                if (step.In[i])
-                    svg.Rect(Left(names, i) + 0.8, y, Column - 1.6, height, "#000");
+            svg.Line(Clock, y + height, Width - 0.5, y + height, 0.35);
+            Bars(svg, step.In, y, height, names);
             y += height;
-            svg.Line(Clock, y, Width - 0.5, y, 0.35);
         }
         return (y, minutes);
+    }
+
+    private static void Bars(Svg svg, ImmutableArray<bool> inside, double y, double height, double names)
+    {
+        for (var i = 0; i < inside.Length; i++)
+            if (inside[i])
+                svg.Rect(Left(names, i) + 0.8, y, Column - 1.6, height, "#000");
     }
 
     private static string OClock(decimal minutes) => string.Create(CultureInfo.InvariantCulture, $"{(int)(minutes / 60)}:{(int)(minutes % 60):00}");

@@ -19,6 +19,7 @@ public static class SitePages
             .. data.Library.Procedures.Select(p => ProcedurePage.Render(p, data, frame)),
             .. VersionPages.Render(data, frame),
             .. data.Library.Machines.Select(m => MachinePage.Render(m, data, frame)),
+            .. data.Library.ToolLists.Select(t => ToolPage.Render(t, data, frame)),
             .. RulePages.Render(data, frame),
             .. data.Written.Select(w => WrittenPages.Render(w, frame)),
         ];

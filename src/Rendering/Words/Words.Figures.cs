@@ -39,6 +39,7 @@ public sealed partial record Words
 
     // job
     public string JobInOrder => Say("The job in order", "El trabajo en orden");
+    public string HoursOfJob => Say("h: hours since the first step, longest times of all that may be asked for", "h: horas desde el primer paso, tiempos más largos de todo lo que se pueda pedir");
     public string MayBeLeft => Say("may be left", "se puede dejar");
     public string MayBeLeftAfter => Say("the machine may be left after it", "después de él se puede dejar la máquina");
 

@@ -16,7 +16,7 @@ public sealed class RegisterDateUnclear : IRegisterRule
     public static void Check(Library library, FindingList findings)
     {
         var register = library.Register;
-        Located<string>[] days = [.. register.Released.Select(r => r.Date), .. register.Withdrawn.Select(w => w.Date), .. register.Ended.Select(e => e.Date)];
+        Located<string>[] days = [.. register.Released.Select(r => r.Date), .. register.Withdrawn.Select(w => w.Date), .. register.Ended.Select(e => e.Date), .. register.Calibrated.Select(c => c.Due)];
         foreach (var day in days.Where(d => !IsDay(d.Value)))
             Add(findings, day, "2031-05-03");
         foreach (var time in register.Copies.Select(c => c.IssuedAt).Where(i => !IsTime(i.Value)))

@@ -12,6 +12,7 @@ internal static class RegisterTopic
         Rule.OfRegister<CopyMarkTwice>(),
         Rule.OfRegister<CopyOutOfForce>(),
         Rule.OfRegister<CopyOfNoRelease>(),
+        Rule.OfRegister<CalibratedToolUnknown>(),
         Rule.OfRegister<EndOfNoCopy>(),
         Rule.OfRegister<MarkSignShared>(),
         Rule.OfRegister<MarkSignUnclear>(),
