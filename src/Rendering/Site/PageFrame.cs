@@ -23,6 +23,7 @@ internal sealed class PageFrame(SiteData data)
             ["workshop"] = data.Library.Workshop.Title?.Value ?? "Workshop",
             ["notice"] = data.Library.Workshop.Notice?.Value ?? Notice,
             ["version"] = data.ProgramVersion,
+            ["jobs"] = data.Library.Procedures.Any(p => p.IsJob),
             ["content"] = new RawHtml(Templates.Render(template, content)),
         };
         return OutputFile.Of(path, Templates.Render("page.html", model));

@@ -65,7 +65,8 @@ internal static class ProcedurePage
         ["before"] = Contract(part, FactWord.StartsWith),
         ["after"] = Contract(part, FactWord.EndsWith),
         ["prose"] = ProseHtml.Blocks(part.Prose),
-        ["figures"] = figures.Overview,
+        ["flow"] = procedure.IsJob ? figures.Overview : [],
+        ["figures"] = procedure.IsJob ? [] : figures.Overview,
         ["sections"] = new ScriptArray(part.Sections.Select(s => Section(s, part, procedure, rows, figures))),
     };
 

@@ -41,7 +41,8 @@ public static class SitePages
         var library = data.Library;
         var content = new ScriptObject
         {
-            ["procedures"] = new ScriptArray(library.Procedures.OrderBy(p => p.Id.Value, StringComparer.Ordinal).Select(p => ProcedureRow(p, data))),
+            ["jobs"] = new ScriptArray(library.Procedures.Where(p => p.IsJob).OrderBy(p => p.Id.Value, StringComparer.Ordinal).Select(p => ProcedureRow(p, data))),
+            ["procedures"] = new ScriptArray(library.Procedures.Where(p => !p.IsJob).OrderBy(p => p.Id.Value, StringComparer.Ordinal).Select(p => ProcedureRow(p, data))),
             ["gone"] = new ScriptArray(VersionPages.Gone(data).Select(id => new ScriptObject { ["id"] = id, ["versions"] = VersionPages.PathOf(id, data) })),
             ["machines"] = new ScriptArray(library.Machines.Select(m => new ScriptObject
             {
@@ -49,6 +50,7 @@ public static class SitePages
                 ["path"] = PathOf(m),
                 ["basis"] = m.Basis?.Value ?? "",
             })),
+            ["tools"] = new ScriptArray(library.ToolLists.Select(t => new ScriptObject { ["title"] = t.Title?.Value ?? t.Id.Value, ["path"] = ToolPage.PathOf(t), ["says"] = ToolPage.Extent(t) })),
             ["rules"] = data.Rules.Length,
         };
         return frame.Page("index.html", library.Workshop.Title?.Value ?? "Workshop", "index.html", content);
@@ -64,7 +66,7 @@ public static class SitePages
         ["hash"] = data.Hashes.GetValueOrDefault(procedure.Id.Value, ""),
         ["standing"] = Standing.Of(procedure, data.Library.Register, data.Hashes.GetValueOrDefault(procedure.Id.Value, "")).Word,
         ["versions"] = VersionPages.PathOf(procedure.Id.Value, data) ?? "",
-        ["for"] = ProcedureWords.AppliesTo(procedure),
+        ["whom"] = ProcedureWords.AppliesTo(procedure),
         ["steps"] = procedure.Steps.Count(),
         ["time"] = ProcedureWords.TotalTime(data.Library.ScopeOf(procedure)),
         ["sheets"] = new ScriptArray(data.Sheets.GetValueOrDefault(procedure.Id.Value, []).Select(s => new ScriptObject { ["says"] = s.Says, ["path"] = s.Path })),

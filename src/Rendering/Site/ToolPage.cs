@@ -20,13 +20,19 @@ internal static class ToolPage
         return frame.Page(PathOf(tools), title, "tools.html", content);
     }
 
+    public static string Extent(ToolList tools) => string.Join(", ", new (int Number, string One, string Many)[]
+    {
+        (tools.Wrenches.Count, "wrench", "wrenches"), (tools.Gauges.Count, "gauge", "gauges"), (tools.Lifting.Count, "piece of lifting gear", "pieces of lifting gear"),
+        (tools.Containers.Count, "container", "containers"), (tools.Others.Count, "other tool", "other tools"),
+    }.Where(c => c.Number > 0).Select(c => Say.Count(c.Number, c.One, c.Many)));
+
     private static ScriptArray Tables(ToolList tools, Register register)
     {
         var tables = new ScriptArray();
-        Add("Wrenches and adapters", ["Tool", "Kind", "Range", "Division", "Length", "Calibrated until"], tools.Wrenches.Select(w => (string[])
-            [DeclaredName.Spoken(w.Id.Value), w.Kind?.Value ?? "", Of(w.Range), Of(w.Scale), Of(w.Length ?? w.Extension), w.IsTorqueWrench ? Due(w.Id.Value, register) : "–"]));
-        Add("Gauges", ["Gauge", "Measures", "Range", "Reads to", "Calibrated until"], tools.Gauges.Select(g => (string[])
-            [DeclaredName.Spoken(g.Id.Value), g.Measures?.Value ?? "", Of(g.Range), Of(g.Resolution), g.Calibrated?.Value is true ? Due(g.Id.Value, register) : "is not calibrated"]));
+        Add("Wrenches and adapters", ["Tool", "Calibrated until", "Kind", "Range", "Division", "Length"], tools.Wrenches.Select(w => (string[])
+            [DeclaredName.Spoken(w.Id.Value), w.IsTorqueWrench ? Due(w.Id.Value, register) : "–", w.Kind?.Value ?? "", Of(w.Range), Of(w.Scale), Of(w.Length ?? w.Extension)]));
+        Add("Gauges", ["Gauge", "Calibrated until", "Measures", "Range", "Reads to"], tools.Gauges.Select(g => (string[])
+            [DeclaredName.Spoken(g.Id.Value), g.Calibrated?.Value is true ? Due(g.Id.Value, register) : "is not calibrated", g.Measures?.Value ?? "", Of(g.Range), Of(g.Resolution)]));
         Add("Lifting gear", ["Gear", "Legs", "Mass", "Rated", "At radius"], tools.Lifting.Select(l => (string[])
             [DeclaredName.Spoken(l.Id.Value), $"{l.Legs?.Value}", Of(l.Mass), Of(l.Rated), string.Join("; ", l.Chart.Select(c => $"{Measures.InBoth(c.Radius.Value)}: {Measures.InBoth(c.Capacity.Value)}"))]));
         Add("Containers", ["Container", "For", "Holds", "Wording"], tools.Containers.Select(c => (string[])

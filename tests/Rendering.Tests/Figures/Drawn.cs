@@ -20,6 +20,7 @@ internal static class Drawn
         "decision" => DecisionFlow.Draw(said.Name, Asked(said), said.Words),
         "crew" => CrewBars.Draw(said.Name, Crew(said), said.Words),
         "states" => StateStrip.Draw(said.Name, States(said), said.Words),
+        "job" => JobFlow.Draw(said.Name, Job(said), said.Words),
         var figure => throw new ArgumentException($"{said.Name}: no figure {figure}"),
     };
 
@@ -92,5 +93,14 @@ internal static class Drawn
         return new MachineStates([.. steps], [.. said.Each("in").Select(r => Row(r, true)), .. said.Each("state").Select(r => Row(r, false))]);
 
         StripRow Row(string row, bool device) => new(row.Split(" | ")[0], device, [.. row.Split(" | ")[1].Split(", ").Select(s => s.Split('-')).Select(s => new Stretch(Array.IndexOf(steps, s[0]), Array.IndexOf(steps, s[^1])))]);
+    }
+
+    /// <summary><c>flow: Make it safe | 2 | Lock the machine | WB-05, lock | 9 min | left | wheel chocks, start lock</c></summary>
+    public static Flow Job(FigureCase said)
+    {
+        var devices = said["devices"].Split(", ");
+        var steps = said.Each("flow").Select(f => f.Split('|', StringSplitOptions.TrimEntries)).Select(f => (Section: f[0], Step: new FlowStep(
+            f[1], f[2], f[3], f[4] == "?" ? null : FigureCase.Q(f[4]).Number, f[5] == "left", [.. devices.Select(d => f[6].Split(", ").Contains(d))])));
+        return new Flow([.. devices], [.. steps.GroupBy(s => s.Section, StringComparer.Ordinal).Select(g => new FlowSection(g.Key, [.. g.Select(s => s.Step)]))]);
     }
 }

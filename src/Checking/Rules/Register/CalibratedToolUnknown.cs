@@ -1,6 +1,5 @@
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
-using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Checking.Rules.Register;
 
