@@ -22,30 +22,32 @@ public sealed record Flow(ImmutableArray<string> Devices, ImmutableArray<FlowSec
 /// </summary>
 public static class JobFlow
 {
-    public const double Width = 178;
+    private const double Narrowest = 178;
     private const double Clock = 14;
     private const double Stop = 8;
     private const double Column = 5.6;
     private const double Spare = 1.8;
     private const double Least = 52;
+    private const double LongestName = 45;
 
     public static string Draw(string id, Flow flow, Words words)
     {
-        var names = Names(flow);
-        var head = flow.Devices.Select(d => TextWidth.Of(d)).Append(TextWidth.Of(words.MayBeLeft)).Max() + 3;
+        var (names, width) = (Names(flow), Width(flow));
+        var heads = flow.Devices.Select(d => TextWidth.Fit(d, LongestName)).ToList();
+        var head = heads.Select(d => TextWidth.Of(d)).Append(TextWidth.Of(words.MayBeLeft)).Max() + 3;
         var legend = head + flow.Sections.Sum(s => Height(s, names)) + 6;
-        var svg = new Svg(id, Width, legend + TextWidth.Leading + 4, words.JobInOrder, string.Join(" ", flow.Sections.SelectMany(s => s.Steps).Select(s => Told(s, flow, words))));
+        var svg = new Svg(id, width, legend + TextWidth.Leading + 4, words.JobInOrder, string.Join(" ", flow.Sections.SelectMany(s => s.Steps).Select(s => Told(s, flow, words))));
         svg.Text(Clock - 2, head - 3, "h", Anchor.End).Upright(Clock + (Stop / 2), head - 1.5, words.MayBeLeft);
         for (var i = 0; i < flow.Devices.Length; i++)
-            svg.Upright(Left(names, i) + (Column / 2), head - 1.5, flow.Devices[i]);
+            svg.Upright(Left(names, i) + (Column / 2), head - 1.5, heads[i]);
         var (y, minutes) = (head, 0m);
         var before = flow.Devices.Select(_ => false).ToImmutableArray();
         foreach (var section in flow.Sections)
         {
-            (y, minutes) = One(svg, section, before, (y, minutes), names);
+            (y, minutes) = One(svg, section, before, (y, minutes), (names, width));
             before = section.Steps is [.., var last] ? last.In : before;
         }
-        svg.Line(0.5, y, Width - 0.5, y, 0.5);
+        svg.Line(0.5, y, width - 0.5, y, 0.5);
         svg.Circle(3, legend - 1, 1.5, "#000", 0).Text(6.5, legend - 1, words.MayBeLeftAfter);
         var second = TextWidth.Of(words.MayBeLeftAfter) + 14;
         svg.Rect(second, legend - 3, 4, 4, "#000", 0).Text(second + 6, legend - 1, words.MustComeOut).Text(1, legend + TextWidth.Leading + 1, words.HoursOfJob);
@@ -53,7 +55,9 @@ public static class JobFlow
     }
 
     /// <summary>As wide as the devices leave it.</summary>
-    private static double Names(Flow flow) => Math.Max(Least, Width - Clock - Stop - (flow.Devices.Length * Column) - 1);
+    private static double Names(Flow flow) => Math.Max(Least, Narrowest - Clock - Stop - (flow.Devices.Length * Column) - 1);
+
+    public static double Width(Flow flow) => Clock + Stop + Names(flow) + (flow.Devices.Length * Column) + 1;
 
     private static double Left(double names, int device) => Clock + Stop + names + (device * Column);
 
@@ -67,14 +71,14 @@ public static class JobFlow
 
     private static string Says(FlowStep step) => $"{step.Number} {step.Name}{(step.Performs.Length == 0 ? "" : $" · {step.Performs}")}{(step.Minutes is { } m ? $", {Number(m)}\u00A0min" : "")}";
 
-    private static (double Y, decimal Minutes) One(Svg svg, FlowSection section, ImmutableArray<bool> before, (double Y, decimal Minutes) at, double names)
+    private static (double Y, decimal Minutes) One(Svg svg, FlowSection section, ImmutableArray<bool> before, (double Y, decimal Minutes) at, (double Names, double Width) wide)
     {
-        var (y, minutes) = at;
-        svg.Line(0.5, y, Width - 0.5, y, 0.5);
+        var ((y, minutes), (names, width)) = (at, wide);
+        svg.Line(0.5, y, width - 0.5, y, 0.9);
         if (section.Heading.Length > 0)
         {
-            svg.Rect(0.5, y, Width - 1, HeadOf(section), "#ddd");
-            svg.Text(Clock + 1, y + (HeadOf(section) / 2), TextWidth.Fit(section.Heading, Width - Clock - 3)).Text(Clock - 2, y + (HeadOf(section) / 2), OClock(minutes), Anchor.End);
+            svg.Line(0.5, y + HeadOf(section), width - 0.5, y + HeadOf(section), 0.35);
+            svg.Text(Clock + 1, y + (HeadOf(section) / 2), TextWidth.Fit(section.Heading, names + Stop - 3)).Text(Clock - 2, y + (HeadOf(section) / 2), OClock(minutes), Anchor.End);
             Bars(svg, before, y, HeadOf(section), names);
             y += HeadOf(section);
         }
@@ -85,7 +89,7 @@ public static class JobFlow
             svg.Lines(Clock + Stop + 1, y + (Spare / 2) + (TextWidth.Leading / 2), Lines(step, names));
             if (step.MayBeLeft)
                 svg.Circle(Clock + (Stop / 2), y + (height / 2), 1.5, "#000", 0);
-            svg.Line(Clock, y + height, Width - 0.5, y + height, 0.35);
+            svg.Line(Clock, y + height, width - 0.5, y + height, 0.35);
             Bars(svg, step.In, y, height, names);
             y += height;
         }

@@ -73,7 +73,7 @@ internal sealed class Svg(string id, double width, double height, string title, 
     public Svg Upright(double x, double y, string text)
     {
         _body.Append(CultureInfo.InvariantCulture,
-            $"<text transform=\"translate({N(x + (Floor * HalfCapital))} {N(y)}) rotate(-90)\" font-size=\"{N(Floor)}\" font-weight=\"700\" fill=\"#000\">{Escape.Text(text)}</text>");
+            $"<text x=\"{N(x + (Floor * HalfCapital))}\" y=\"{N(y)}\" transform=\"rotate(-90 {N(x + (Floor * HalfCapital))} {N(y)})\" font-size=\"{N(Floor)}\" font-weight=\"700\" fill=\"#000\">{Escape.Text(text)}</text>");
         return this;
     }
 

@@ -43,6 +43,9 @@ internal sealed class Sketch
     {
         var size = At(e, "font-size");
         var width = TextWidth.Of(e.Value, size);
+        // read upward: from the foot of its first letter
+        if (e.Attribute("transform") is not null)
+            return new(At(e, "x") - (0.73 * size), At(e, "y") - width, 0.94 * size, width, e.Value);
         var left = At(e, "x") - (e.Attribute("text-anchor")?.Value switch { "middle" => width / 2, "end" => width, _ => 0 });
         // from the top of a capital to below the line
         return new(left, At(e, "y") - (0.73 * size), width, 0.94 * size, e.Value);
