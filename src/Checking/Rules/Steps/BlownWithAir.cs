@@ -2,6 +2,7 @@ using System.Buffers;
 using Witnessmark.Checking.Wording;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Text;
 using Witnessmark.Language.Wording;
 
 namespace Witnessmark.Checking.Rules.Steps;
@@ -16,22 +17,34 @@ public sealed class BlownWithAir : IProcedureRule
     public static void Check(Scope scope, FindingList findings)
     {
         foreach (var place in scope.Procedure.Walk())
+        {
+            var found = false;
             WrittenTexts.Read(place.Step, text =>
             {
-                foreach (var (start, end) in Sentences(text.Text))
+                foreach (var (from, to) in Sentences(text.Text))
                 {
                     // nothing blown, or it says not to
-                    if (!IsBlown(text.Text.AsSpan(start, end - start), scope))
+                    if (!IsBlown(text.Text.AsSpan(from, to - from), scope))
                         continue;
-                    findings.Add(
-                        Info,
-                        text.Place(start, end),
-                        $"{Say.Step(place)} has something blown with air: “{Say.Short(text.Text[start..end])}”.",
-                        "Brake dust that is blown is breathed, by everybody around; grit is driven into seals and eyes; a bearing that is spun with air can throw its rollers.",
-                        "Wash it wet, wipe it, or draw it off, and write that.");
+                    found = true;
+                    Report(place, text.Text[from..to], text.Place(from, to), findings);
                 }
             });
+            // a sentence that begins as the name and ends in the text
+            var whole = $"{place.Step.NameWithStop} {place.Step.Text.Plain()}";
+            var (start, end) = Sentences(whole).FirstOrDefault();
+            var opening = whole[start..end];
+            if (!found && IsBlown(opening, scope))
+                Report(place, opening, place.Step.Name.At, findings);
+        }
     }
+
+    private static void Report(StepInPlace place, string sentence, Location at, FindingList findings) => findings.Add(
+        Info,
+        at,
+        $"{Say.Step(place)} has something blown with air: “{Say.Short(sentence)}”.",
+        "Brake dust that is blown is breathed, by everybody around; grit is driven into seals and eyes; a bearing that is spun with air can throw its rollers.",
+        "Wash it wet, wipe it, or draw it off, and write that.");
 
     private static bool IsBlown(ReadOnlySpan<char> sentence, Scope scope)
     {
