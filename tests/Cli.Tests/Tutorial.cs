@@ -44,7 +44,7 @@ internal sealed partial class Tutorial(Session session)
         {
             var (shown, code) = session.Type(line[2..]);
             Assert.True(code <= 1, $"{line}\n{shown}");
-            screen.Append(line).Append('\n').Append(FilesMade().Replace(shown, "… files in"));
+            screen.Append(line).Append('\n').Append(shown);
         }
         return screen.ToString();
     }
@@ -83,7 +83,4 @@ internal sealed partial class Tutorial(Session session)
 
     [GeneratedRegex(@"Your mark is another than (\w+)\.")]
     private static partial Regex OldMark();
-
-    [GeneratedRegex(@"[0-9]+ files in")]
-    private static partial Regex FilesMade();
 }

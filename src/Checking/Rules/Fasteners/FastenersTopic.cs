@@ -15,5 +15,6 @@ internal static class FastenersTopic
         Rule.OfSheet<PassesNotRising>(),
         Rule.OfSheet<SequenceNotARound>(),
         Rule.OfSheet<SequenceNotCrossed>(),
+        Rule.OfSheet<TorqueWithoutPasses>(),
     ];
 }
