@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using Witnessmark.Comparing;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
+using Witnessmark.Proof;
 
 namespace Witnessmark.Checking;
 
@@ -69,6 +71,17 @@ public interface IHouseChangeRule
 /// <summary>Two states of a workshop, and what they differ in.</summary>
 public sealed record ChangedHouse(Library Old, Library Made, WorkshopComparison Compared);
 
+/// <summary>A rule over what following every way through a part has shown.</summary>
+public interface IWayRule
+{
+    static abstract RuleInfo Info { get; }
+
+    static abstract void Check(ProvedWork proved, FindingList findings);
+}
+
+/// <summary>A part of a procedure with its breaches, without those that a performed procedure has by itself.</summary>
+public sealed record ProvedWork(Scope Scope, PartProof Part, ImmutableArray<Breach> Breaches);
+
 /// <summary>A rule in the list. No reflection: the compiler makes each one from its type.</summary>
 public sealed class Rule
 {
@@ -79,12 +92,13 @@ public sealed class Rule
     private readonly Action<Library, FindingList>? _register;
     private readonly Action<ChangedProcedure, FindingList>? _change;
     private readonly Action<ChangedHouse, FindingList>? _house;
+    private readonly Action<ProvedWork, FindingList>? _way;
 
     private Rule(
         RuleInfo info, Action<Scope, FindingList>? procedure = null, Action<Machine, Library, FindingList>? sheet = null,
         Action<TranslatedFile, FindingList>? translation = null, Action<Library, FindingList>? register = null,
-        Action<ChangedProcedure, FindingList>? change = null, Action<ChangedHouse, FindingList>? house = null) =>
-        (Info, _procedure, _sheet, _translation, _register, _change, _house) = (info, procedure, sheet, translation, register, change, house);
+        Action<ChangedProcedure, FindingList>? change = null, Action<ChangedHouse, FindingList>? house = null, Action<ProvedWork, FindingList>? way = null) =>
+        (Info, _procedure, _sheet, _translation, _register, _change, _house, _way) = (info, procedure, sheet, translation, register, change, house, way);
 
     public RuleInfo Info { get; }
 
@@ -117,6 +131,11 @@ public sealed class Rule
 
     public static Rule OfHouseChange<T>()
         where T : IHouseChangeRule => new(T.Info, house: T.Check);
+
+    public static Rule OfWays<T>()
+        where T : IWayRule => new(T.Info, way: T.Check);
+
+    public void Check(ProvedWork proved, FindingList findings) => _way?.Invoke(proved, findings);
 
     public void Check(ChangedHouse changed, FindingList findings) => _house?.Invoke(changed, findings);
 

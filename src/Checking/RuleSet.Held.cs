@@ -1,6 +1,7 @@
 using Witnessmark.Comparing;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
+using Witnessmark.Proof;
 
 namespace Witnessmark.Checking;
 
@@ -32,6 +33,27 @@ public static partial class RuleSet
                 rule.Check(file, own);
         });
     }
+
+    /// <summary>
+    /// Follows every way through each procedure and job. What a procedure breaks by itself is told there, and not again of each job
+    /// that performs it.
+    /// </summary>
+    public static void CheckEveryWay(Library library, FindingList findings)
+    {
+        if (library.LacksAFile)
+            return;
+        var proved = library.Procedures.Select(library.ScopeOf).SelectMany(scope => Proofs.Of(scope).Select(part => (scope, part))).ToList();
+        var own = proved.SelectMany(p => p.part.Breaches.Where(b => b.At.PerformedBy is null)).Select(Key).ToHashSet();
+        foreach (var (scope, part) in proved)
+        {
+            var work = new ProvedWork(scope, part, [.. part.Breaches.Where(b => b.At.PerformedBy is null || !own.Contains(Key(b)))]);
+            foreach (var rule in All)
+                rule.Check(work, findings);
+        }
+    }
+
+    private static (string, int, BreachKind, string?, string?) Key(Breach breach) =>
+        (breach.At.Place.Procedure.Id.Value, breach.At.Place.Step.Number, breach.Kind, breach.Rule?.Id.Value, breach.Broken?.At.Text ?? breach.Thing);
 
     /// <summary>Holds the rules on changes against every procedure that is in both states and differs, and against what they share.</summary>
     public static void CheckChanges(Library old, Library made, WorkshopComparison comparison, FindingList findings)

@@ -8,6 +8,7 @@ using Witnessmark.Checking.Rules.Fluids;
 using Witnessmark.Checking.Rules.Lifting;
 using Witnessmark.Checking.Rules.Messages;
 using Witnessmark.Checking.Rules.People;
+using Witnessmark.Checking.Rules.Proof;
 using Witnessmark.Checking.Rules.Readings;
 using Witnessmark.Checking.Rules.Register;
 using Witnessmark.Checking.Rules.Release;
@@ -28,6 +29,7 @@ public static partial class RuleSet
         .. StepsTopic.Rules,
         .. MessagesTopic.Rules,
         .. ContractTopic.Rules,
+        .. ProofTopic.Rules,
         .. CountsTopic.Rules,
         .. TorqueTopic.Rules,
         .. FastenersTopic.Rules,

@@ -91,6 +91,15 @@ public static class Pipeline
     /// <param name="only">Id of one procedure; null for all.</param>
     public static TwoStatesCompared Compare(IReadOnlyList<StoredFile> old, IReadOnlyList<StoredFile> made, string? only) => TwoStates.Compare(old, made, only);
 
+    /// <summary>The bench with what following every way through each procedure and job finds.</summary>
+    public static Bench CheckEveryWay(Bench bench)
+    {
+        var findings = new FindingList();
+        findings.AddRange(bench.Findings);
+        RuleSet.CheckEveryWay(bench.Library, findings);
+        return bench with { Findings = findings.InReadingOrder() };
+    }
+
     /// <summary>The bench with what the rules on changes say since an earlier state: version, approvals, what was left out.</summary>
     /// <param name="only">Id of one procedure; null for all.</param>
     public static Bench CheckSince(Bench bench, IReadOnlyList<StoredFile> old, IReadOnlyList<StoredFile> made, string? only = null)

@@ -9,7 +9,7 @@ namespace Witnessmark.House.Tests;
 /// <summary>What a rule consists of: a name for good, a file, a page with examples, a line in the list of names.</summary>
 public sealed partial class RuleTests
 {
-    private static readonly string[] Kinds = ["IProcedureRule", "ISheetRule", "IMeasuringRule", "ITranslationRule", "IRegisterRule", "IChangeRule", "IHouseChangeRule"];
+    private static readonly string[] Kinds = ["IProcedureRule", "ISheetRule", "IMeasuringRule", "ITranslationRule", "IRegisterRule", "IChangeRule", "IHouseChangeRule", "IWayRule"];
 
     private static readonly IReadOnlyList<RuleInfo> Rules = [.. RuleSet.All.Select(r => r.Info)];
 

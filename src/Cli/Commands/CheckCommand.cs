@@ -21,16 +21,17 @@ internal static class CheckCommand
             Description = "A revision in git, or a folder: hold what has changed since then to its version, its approvals and what it leaves out.",
             HelpName = "revision",
         };
+        var everyWay = new Option<bool>("--every-way") { Description = "Follow every way through each procedure and job as well, and hold the machine's rules at every step." };
         var putRight = PutRightOption.Make();
-        var command = new Command("check", "Read a workshop and tell what is wrong with it.") { workshop, since, putRight, report };
-        command.SetAction(parsed => Run(parsed.GetValue(workshop), parsed.GetValue(since), parsed.GetValue(putRight), parsed.GetValue(report)!, around));
+        var command = new Command("check", "Read a workshop and tell what is wrong with it.") { workshop, since, everyWay, putRight, report };
+        command.SetAction(parsed => Run(parsed.GetValue(workshop), new Asked(parsed.GetValue(since), parsed.GetValue(everyWay), parsed.GetValue(putRight)), parsed.GetValue(report)!, around));
         return command;
     }
 
-    private static int Run(string? path, string? since, bool putRight, string report, Surroundings around)
+    private static int Run(string? path, Asked asked, string report, Surroundings around)
     {
         var premises = Premises.Find(path, around);
-        ImmutableArray<Checked> all = [.. premises.Workshops.Select(w => Of(w, since, putRight ? (report == "json" ? around.Error : around.Out) : null, premises, around))];
+        ImmutableArray<Checked> all = [.. premises.Workshops.Select(w => Of(w, asked, asked.PutRight ? (report == "json" ? around.Error : around.Out) : null, premises, around))];
         if (report == "json")
             around.Out.Write(FindingReport.Json(premises, all.Select(c => c.Shown)));
         else
@@ -41,13 +42,15 @@ internal static class CheckCommand
         return !FindingReport.TellLeft(premises, around) && all.All(c => c.Shown.IsEmpty) ? ExitCode.Clean : ExitCode.Findings;
     }
 
-    private static Checked Of(WorkshopFolder folder, string? since, TextWriter? putRight, Premises premises, Surroundings around)
+    private static Checked Of(WorkshopFolder folder, Asked asked, TextWriter? putRight, Premises premises, Surroundings around)
     {
         if (putRight is not null)
             PutRightOption.Run(folder, premises.SideBySide ? $"{Visible.Text(folder.Shown)}: " : "", putRight);
         var files = folder.Files();
         var bench = Pipeline.Check(files);
-        if (since is not null)
+        if (asked.EveryWay)
+            bench = Pipeline.CheckEveryWay(bench);
+        if (asked.Since is { } since)
         {
             // of a folder with workshops side by side, the one of that name
             var within = Path.Combine(since, Premises.NameOf(folder));
@@ -65,6 +68,9 @@ internal static class CheckCommand
         var more = one.Elsewhere == 0 ? "" : $" {Say.Count(one.Elsewhere, "finding")} in other files of the workshop.";
         around.Out.WriteLine($"{name}{FindingReport.Sum(one.Shown)} {one.Bench.Extent} read.{more}");
     }
+
+    /// <summary>What is looked at beside the files as they stand.</summary>
+    private sealed record Asked(string? Since, bool EveryWay, bool PutRight);
 
     private sealed record Checked(WorkshopFolder Folder, Bench Bench, ImmutableArray<Finding> Shown, int Elsewhere);
 }

@@ -53,6 +53,7 @@ public sealed class RulePageTests
         "Translations" => DemoWorkshop.Whole,
         "Register" => DemoWorkshop.Registered,
         "Changes" => DemoWorkshop.Changing,
+        "Proof" => DemoWorkshop.Followed,
         _ => DemoWorkshop.InOneLanguage,
     };
 

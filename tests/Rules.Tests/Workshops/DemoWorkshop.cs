@@ -33,11 +33,16 @@ internal sealed class DemoWorkshop
     /// <summary>Beside itself as it was: what an example changes has changed since then.</summary>
     public static DemoWorkshop Changing { get; } = new(InOneLanguage.Files) { Before = InOneLanguage };
 
+    /// <summary>With every way through it followed.</summary>
+    public static DemoWorkshop Followed { get; } = new(InOneLanguage.Files) { EveryWay = true };
+
     public ImmutableSortedDictionary<string, string> Files { get; }
+
+    private bool EveryWay { get; init; }
 
     private DemoWorkshop? Before { get; init; }
 
-    public DemoWorkshop With(string path, string text) => new(Files.SetItem(path, text)) { Before = Before };
+    public DemoWorkshop With(string path, string text) => new(Files.SetItem(path, text)) { Before = Before, EveryWay = EveryWay };
 
     public ImmutableArray<Finding> Findings()
     {
@@ -45,6 +50,8 @@ internal sealed class DemoWorkshop
         var library = Read(findings);
         ReferenceCheck.Check(library, findings);
         RuleSet.Check(library, findings);
+        if (EveryWay)
+            RuleSet.CheckEveryWay(library, findings);
         if (Before?.Read(new FindingList()) is { } before)
             RuleSet.CheckChanges(before, library, Comparer.Between(before, library), findings);
         return findings.InReadingOrder();
