@@ -21,8 +21,10 @@ public sealed class FigureTests(Chromium chromium)
             """
             () => [...document.querySelectorAll('svg')].flatMap(svg => {
               const name = svg.querySelector('title').id, view = svg.viewBox.baseVal;
-              const texts = [...svg.querySelectorAll('text')].map(t => ({ says: t.textContent, size: parseFloat(t.getAttribute('font-size')), y: parseFloat(t.getAttribute('y')), box: t.getBBox() }))
-                .map(t => ({ says: t.says, left: t.box.x, right: t.box.x + t.box.width, top: t.y - .73 * t.size, bottom: t.y + .21 * t.size }));
+              const texts = [...svg.querySelectorAll('text')].map(t => ({ says: t.textContent, size: parseFloat(t.getAttribute('font-size')), x: parseFloat(t.getAttribute('x')), y: parseFloat(t.getAttribute('y')), up: t.hasAttribute('transform'), box: t.getBBox() }))
+                .map(t => t.up
+                  ? { says: t.says, left: t.x - .73 * t.size, right: t.x + .21 * t.size, top: t.y - t.box.width, bottom: t.y }
+                  : { says: t.says, left: t.box.x, right: t.box.x + t.box.width, top: t.y - .73 * t.size, bottom: t.y + .21 * t.size });
               const out = texts.filter(t => t.left < 0 || t.right > view.width || t.top < 0 || t.bottom > view.height).map(t => `${name}: ${t.says} leaves the paper`);
               const over = texts.flatMap((a, i) => texts.slice(i + 1).filter(b => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom).map(b => `${name}: ${a.says} over ${b.says}`));
               return [...out, ...over];

@@ -13,7 +13,7 @@ public sealed class DeviceAstray : IWayRule
         foreach (var breach in Telling.Sure(proved, BreachKind.PlacedTwice, BreachKind.NotPlaced, BreachKind.LeftIn))
             findings.Add(
                 Info,
-                breach.At.Place.Step.Name.At,
+                breach.Kind == BreachKind.LeftIn ? Telling.Cause(breach) : breach.At.Place.Step.Name.At,
                 breach.Kind switch
                 {
                     BreachKind.PlacedTwice => $"{Telling.Begin(breach.At)} places {breach.Thing}, which is in already on some way.",

@@ -13,7 +13,7 @@ public sealed class EndNotAsItCame : IWayRule
         foreach (var breach in Telling.Sure(proved, BreachKind.NotNormal))
             findings.Add(
                 Info,
-                breach.At.Place.Step.Name.At,
+                Telling.Cause(breach),
                 $"The job ends with {DeclaredThing(breach)} not as it came, on some way; the last step is {Telling.Chain(breach.At)}.",
                 "What was taken off is owed back: nobody looks for it once the wheel is on.",
                 "Put it back on every way to the end; or say how it is left, with `ends-with:`.",

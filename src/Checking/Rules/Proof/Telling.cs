@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Witnessmark.Language.Findings;
 using Witnessmark.Language.Model;
+using Witnessmark.Language.Text;
 using Witnessmark.Language.Wording;
 using Witnessmark.Proof;
 
@@ -17,6 +18,9 @@ internal static class Telling
 
     public static FurtherPlace[] Story(Breach breach) =>
         [.. breach.Story.Select(line => new FurtherPlace(line.At.Place.Step.Name.At, $"{Chain(line.At)}: {DeclaredName.SpokenIn(line.Said)}"))];
+
+    /// <summary>The step that has to be changed: the last one that brought it about, else where it shows.</summary>
+    public static Location Cause(Breach breach) => (breach.Story is [.., var last] ? last.At : breach.At).Place.Step.Name.At;
 
     /// <summary>What has to hold, as it is written.</summary>
     public static string Written(Breach breach) => breach.Broken?.At.Text ?? breach.Thing ?? "";
