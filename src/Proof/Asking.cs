@@ -69,7 +69,7 @@ internal sealed class Asking(Situation situation, Ways ways, Worths worths, Name
     private int Alike(List<int> told)
     {
         var (all, some) = (told.Aggregate(Ways.Yes, (a, b) => ways.And(a, b)), told.Aggregate(Ways.No, (a, b) => ways.Or(a, b)));
-        return ways.Choose(ways.Mapped(some, v => v == Ways.No ? Ways.Yes : Ways.No), Ways.No, ways.Choose(ways.Mapped(all, v => v == Ways.Yes ? Ways.Yes : Ways.No), Ways.Yes, ways.Always(Ways.Unsure)));
+        return ways.Choose(ways.Where(some, Ways.No), Ways.No, ways.Choose(ways.Where(all, Ways.Yes), Ways.Yes, ways.Always(Ways.Unsure)));
     }
 
     /// <summary>A bolt that is in its hole and no more is loose; one that is tight is in its hole too.</summary>

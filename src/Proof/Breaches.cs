@@ -6,6 +6,9 @@ namespace Witnessmark.Proof;
 /// <summary>Collects what goes wrong, each cause once: what was missing counts as done from there on.</summary>
 internal sealed class Breaches(Situation situation, Ways ways, Worths worths)
 {
+    // a bundle that names itself ends here
+    private const int Deepest = 8;
+
     private readonly List<Breach> _found = [];
     private readonly Dictionary<string, int> _told = new(StringComparer.Ordinal);
 
@@ -14,7 +17,7 @@ internal sealed class Breaches(Situation situation, Ways ways, Worths worths)
     /// <summary>Something has to hold here: each clause that does not, on some way, is a breach.</summary>
     public void Must(BreachKind kind, Interlock? rule, Condition condition, int guard, Asking asking, Names names, Moment at)
     {
-        foreach (var clause in Clauses(condition, names))
+        foreach (var clause in Clauses(condition, names, 0))
             Must(kind, rule, clause, ways.And(guard, situation.Alive), asking, names, at);
     }
 
@@ -25,7 +28,7 @@ internal sealed class Breaches(Situation situation, Ways ways, Worths worths)
         foreach (var (end, sure) in new[] { (Ways.Yes, true), (Ways.Unsure, false) })
         {
             var key = $"{rule.Id.Value} {sure}";
-            var bad = ways.And(Ends(holds, end), ways.Not(_told.GetValueOrDefault(key, Ways.No)));
+            var bad = ways.And(ways.Where(holds, end), ways.Not(_told.GetValueOrDefault(key, Ways.No)));
             if (bad == Ways.No || !sure && _told.GetValueOrDefault($"{rule.Id.Value} True", Ways.No) != Ways.No)
                 continue;
             // once told, told for all ways: the cause is one
@@ -36,17 +39,17 @@ internal sealed class Breaches(Situation situation, Ways ways, Worths worths)
     }
 
     /// <summary>About one cell: a device that is in already, still in, or not in.</summary>
-    public void Cell(BreachKind kind, string cell, int bad, Moment at, bool sure = true)
+    public void Cell(BreachKind kind, string cell, int bad, Moment at)
     {
         bad = ways.And(bad, situation.Alive);
         if (bad != Ways.No)
-            _found.Add(new Breach(kind, at, null, null, cell, sure, Story(bad, situation.Of(cell), [cell], at)));
+            _found.Add(new Breach(kind, at, null, null, cell, Sure: true, Story(bad, situation.Of(cell), [cell], at)));
     }
 
     private void Must(BreachKind kind, Interlock? rule, Clause clause, int guard, Asking asking, Names names, Moment at)
     {
         var holds = asking.Holds(clause);
-        var (bad, open) = (ways.And(guard, Ends(holds, Ways.No)), ways.And(guard, Ends(holds, Ways.Unsure)));
+        var (bad, open) = (ways.And(guard, ways.Where(holds, Ways.No)), ways.And(guard, ways.Where(holds, Ways.Unsure)));
         if (bad == Ways.No && open == Ways.No)
             return;
         var cells = asking.Cells(new Condition([clause], clause.At)).ToImmutableArray();
@@ -70,10 +73,10 @@ internal sealed class Breaches(Situation situation, Ways ways, Worths worths)
     }
 
     /// <summary>A bundle is each of its lines: one of them is missing, not all.</summary>
-    private static IEnumerable<Clause> Clauses(Condition condition, Names names) =>
-        condition.All.SelectMany(c => c is BundleClause bundle && names.Machine?.Conditions.Find(bundle.Name.Value) is { } of ? of.All.SelectMany(l => Clauses(l.Value, names)) : [c]);
-
-    private int Ends(int way, int end) => ways.Mapped(way, v => v == end ? Ways.Yes : Ways.No);
+    private static IEnumerable<Clause> Clauses(Condition condition, Names names, int depth) =>
+        condition.All.SelectMany(c => c is BundleClause bundle && depth < Deepest && names.Machine?.Conditions.Find(bundle.Name.Value) is { } of
+            ? of.All.SelectMany(l => Clauses(l.Value, names, depth + 1))
+            : [c]);
 
     /// <summary>The shortest way there: what was found out on it, and who changed last what it is about.</summary>
     /// <param name="about">What hangs on the answers that belong to the story: others only say that work went on.</param>

@@ -16,9 +16,9 @@ internal sealed class Devices(Work work, Situation situation, Ways ways, Worths 
         {
             var wrong = ways.Mapped(situation.Of(tag), v => worths.Is(v, [value]));
             var guard = ways.And(doing.Guard, situation.Alive);
-            breaches.Cell(value == Placed ? BreachKind.PlacedTwice : BreachKind.NotPlaced, tag, ways.And(guard, Ends(wrong, Ways.Yes)), doing.At);
+            breaches.Cell(value == Placed ? BreachKind.PlacedTwice : BreachKind.NotPlaced, tag, ways.And(guard, ways.Where(wrong, Ways.Yes)), doing.At);
             // where nobody says, it is as it has to be
-            situation.Write(tag, ways.And(doing.Guard, Ends(wrong, Ways.Unsure)), ways.Always(worths.Number(other)), null);
+            situation.Write(tag, ways.And(doing.Guard, ways.Where(wrong, Ways.Unsure)), ways.Always(worths.Number(other)), null);
             Turn(kind, amount, value, doing);
             work.Change(kind.Id.Value, tag, worths.Number(value), doing);
         }
@@ -30,7 +30,7 @@ internal sealed class Devices(Work work, Situation situation, Ways ways, Worths 
         var tags = doing.Names.Tags(amount.Thing.Value);
         if (amount.Count is not { } count)
             return tags;
-        var free = tags.Where(t => !ways.CanBe(ways.And(doing.Guard, Ends(ways.Mapped(situation.Of(t), v => worths.Is(v, [value])), Ways.Yes)), Ways.Yes));
+        var free = tags.Where(t => !ways.CanBe(ways.And(doing.Guard, ways.Where(ways.Mapped(situation.Of(t), v => worths.Is(v, [value])), Ways.Yes)), Ways.Yes));
         return [.. free.Concat(tags).Distinct().Take(count.Value)];
     }
 
@@ -43,6 +43,4 @@ internal sealed class Devices(Work work, Situation situation, Ways ways, Worths 
         foreach (var cell in doing.Names.Cells(turn.State.Value, amount.AtPlace?.Value))
             work.Change(turn.State.Value, cell, worths.Number(made.Value), doing);
     }
-
-    private int Ends(int way, int end) => ways.Mapped(way, v => v == end ? Ways.Yes : Ways.No);
 }

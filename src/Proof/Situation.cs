@@ -66,7 +66,7 @@ internal sealed class Situation(Ways ways, Worths worths)
             _questions.Add((at, what, ["no", "yes"]));
             _assumed[what] = open = ways.Asked(_questions.Count - 1, [Ways.No, Ways.Yes]);
         }
-        var (sure, maybe) = (ways.Mapped(condition, v => v == Ways.Yes ? Ways.Yes : Ways.No), ways.Mapped(condition, v => v == Ways.Unsure ? Ways.Yes : Ways.No));
+        var (sure, maybe) = (ways.Where(condition, Ways.Yes), ways.Where(condition, Ways.Unsure));
         return ways.Or(sure, ways.And(maybe, open));
     }
 }

@@ -38,6 +38,9 @@ internal sealed class Ways(int most = Ways.Most)
 
     public int Or(int a, int b) => a == Yes || b == Yes ? Yes : a == No ? b : b == No || a == b ? a : Joined(Joint.Or, a, b);
 
+    /// <summary>The ways that end so.</summary>
+    public int Where(int way, int end) => Mapped(way, v => v == end ? Yes : No);
+
     public int Not(int way) => Mapped(way, v => v == Unsure ? Unsure : Yes - v);
 
     public int And(int a, int b, int c) => And(And(a, b), c);

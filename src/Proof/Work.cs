@@ -176,13 +176,11 @@ internal sealed class Work(Situation situation, Ways ways, Worths worths, Breach
         var asking = Ask(doing);
         foreach (var state in doing.Names.Machine?.States ?? Items<StateItem>.None)
             foreach (var condition in state.LostWhen.Where(c => Speaks(c.Value, thing)))
-                Lose(state.Id.Value, state.Values[0].Value, ways.And(doing.Guard, Sure(asking.Holds(condition.Value))), doing);
+                Lose(state.Id.Value, state.Values[0].Value, ways.And(doing.Guard, ways.Where(asking.Holds(condition.Value), Ways.Yes)), doing);
         foreach (var test in Tests(doing))
             foreach (var condition in test.LostWhen.Where(c => Speaks(c.Value, thing)))
-                Lose(test.Id.Value, "not-done", ways.And(doing.Guard, Sure(asking.Holds(condition.Value))), doing);
+                Lose(test.Id.Value, "not-done", ways.And(doing.Guard, ways.Where(asking.Holds(condition.Value), Ways.Yes)), doing);
     }
-
-    private int Sure(int condition) => ways.Mapped(condition, v => v == Ways.Yes ? Ways.Yes : Ways.No);
 
     private static bool Speaks(Condition condition, string thing) => condition.All.Any(c => c is StateClause s && s.Thing.Value == thing);
 }

@@ -35,6 +35,13 @@ public sealed class BreachTests
         Assert.Contains(found, Told(files), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_condition_that_names_itself_ends_the_proof_and_not_the_program()
+    {
+        var files = Showcase.Select(f => f.Path == "machines/okr-34.yaml" ? Slipped(f, "  wheel-off:\n    - wheel = removed\n", "  wheel-off:\n    - wheel-off\n    - wheel = removed\n") : f).ToList();
+        Assert.NotEqual("", Told(files));
+    }
+
     private static RawFile Slipped(RawFile file, string written, string slip)
     {
         var text = Encoding.UTF8.GetString(file.Bytes.Span);
